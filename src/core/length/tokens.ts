@@ -23,13 +23,13 @@ export interface UnitToken {
   readonly unit: LengthUnit;
 }
 /** `-` a dash that touches both neighbours, `~` a dash with space beside it (which may mean a subtraction). */
-export interface DashToken {
+interface DashToken {
   readonly shape: '-' | '~';
   readonly text: '-';
 }
 export type Token = NumberToken | FractionToken | UnitToken | DashToken;
 
-export interface Tokens {
+interface Tokens {
   readonly negative: boolean;
   readonly tokens: readonly Token[];
   /** Why reading stopped before the end of the text, if it did. */

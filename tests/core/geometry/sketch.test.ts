@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { distance, type Point, type Point2, type Point3, type SketchLink, sketch } from '../../../src/core/geometry';
+import {
+  distance,
+  type Point,
+  type Point2,
+  type Point3,
+  type SketchLink,
+  type SketchOptions,
+  sketch,
+} from '../../../src/core/geometry';
 
 const link = (a: number, b: number, length: number, weight = 1): SketchLink => ({ a, b, length, weight });
 const pairs = (count: number) =>
@@ -107,7 +115,8 @@ describe('sketch in space', () => {
 
   it('takes lengths and heights', () => {
     const links = linksOf(real, pairs(5));
-    const drawn = sketch(frame, links, { heights: real.map(([, , z], i) => ({ i, z })) });
+    const options: SketchOptions = { heights: real.map(([, , z], i) => ({ i, z })) };
+    const drawn = sketch(frame, links, options);
     expect(worst(drawn, links)).toBeLessThan(2);
     drawn.forEach((point, i) => {
       expect(Math.abs(point[2] - (real[i]?.[2] ?? 0))).toBeLessThan(2);

@@ -8,6 +8,7 @@ import {
   nearestFraction,
   parseLength,
   roundTo,
+  type TapeFraction,
 } from '../../../src/core/length';
 
 const INCH = 25.4;
@@ -66,13 +67,8 @@ describe('nearestFraction', () => {
   });
 
   it('gives the sign apart from the numbers', () => {
-    expect(nearestFraction(-147.5 * INCH, 16)).toEqual({
-      negative: true,
-      feet: 12,
-      inches: 3,
-      numerator: 1,
-      denominator: 2,
-    });
+    const expected: TapeFraction = { negative: true, feet: 12, inches: 3, numerator: 1, denominator: 2 };
+    expect(nearestFraction(-147.5 * INCH, 16)).toEqual(expected);
   });
 });
 
