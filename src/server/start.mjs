@@ -1,6 +1,6 @@
 /** `npm start`: everything a bare clone needs, then the app at an address. */
 import process from 'node:process';
-import { ensureBuilt, ensureInstalled, requireNode, runTyped } from './setup.mjs';
+import { ensureBuilt, ensureInstalled, requireNode } from './setup.mjs';
 
 const args = process.argv.slice(2);
 // These two answer at once; neither needs a build.
@@ -16,6 +16,7 @@ if (!onlyTells && !args.includes('--no-build')) {
     process.exit(1);
   }
 }
-// Ctrl-C reaches the server as well; this waits for it, so that it can close its connections.
-process.on('SIGINT', () => {});
-process.exitCode = await runTyped('src/server/main.ts', args);
+// In this same process, so that whatever ends it ends the server.
+const { register } = await import('tsx/esm/api');
+register();
+await import('./main.ts');
