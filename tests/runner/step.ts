@@ -23,10 +23,10 @@ export interface Step {
 export async function tool(
   script: string,
   args: readonly string[],
-  { quiet = false }: { quiet?: boolean } = {},
+  { quiet = false, cwd = root }: { quiet?: boolean; cwd?: string } = {},
 ): Promise<{ code: number; out: string }> {
   const child = spawn(process.execPath, [join(root, 'node_modules', script), ...args], {
-    cwd: root,
+    cwd,
     stdio: ['ignore', quiet ? 'pipe' : 'inherit', 'inherit'],
   });
   let out = '';
