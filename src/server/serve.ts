@@ -64,7 +64,7 @@ function respond(files: ReadonlyMap<string, ServedFile>, request: IncomingMessag
     plain(response, 400, 'That address cannot be read.');
     return;
   }
-  const file = files.get(path === '' ? 'index.html' : path);
+  const file = files.get(path === '' || path.endsWith('/') ? `${path}index.html` : path);
   if (file) send(file, path, request, response);
   else if (isPage(path)) toTheApp(response);
   else plain(response, 404, 'There is no such file here.');

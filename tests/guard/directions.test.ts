@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, w
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { z } from 'zod';
 import { root } from '../../src/server/setup.mjs';
 import { cruise } from '../runner/directions.ts';
@@ -46,6 +46,9 @@ const FINE: readonly (readonly [from: string, to: string])[] = [
   ['server/fine.ts', 'node:http'],
   ['cli/fine.ts', '../core/packet/seal.ts'],
 ];
+
+// Each look at a planted tree starts a program of its own, which takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 60_000 });
 
 let folder: string;
 

@@ -16,6 +16,7 @@ const FILES: Record<string, string> = {
   'manifest.webmanifest': '{}',
   '.vite/manifest.json': '{"secret":true}',
   'a name.txt': 'spaced',
+  'shop/index.html': 'the app of another shop',
 };
 
 let outside: string;
@@ -44,6 +45,7 @@ describe('what is served', () => {
     ['/sw.js', 'text/javascript; charset=utf-8', '// worker'],
     ['/manifest.webmanifest', 'application/manifest+json; charset=utf-8', '{}'],
     ['/icon.png', 'image/png', 'not really a picture'],
+    ['/shop/', 'text/html; charset=utf-8', 'the app of another shop'],
     ['/a%20name.txt', 'text/plain; charset=utf-8', 'spaced'],
   ])('%s as %s', async (path, type, text) => {
     const { status, headers, body } = await ask(served.url, path);
