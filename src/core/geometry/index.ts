@@ -1,4 +1,4 @@
-export { lengthsMisfit } from './misfit';
+export { lengthsMisfit } from './misfit.ts';
 export {
   boundingBox,
   distance,
@@ -9,8 +9,8 @@ export {
   polygonArea,
   polygonPerimeter,
   polylineLength,
-} from './points';
-export { type SketchLink, type SketchOptions, sketch } from './sketch';
+} from './points.ts';
+export { type SketchLink, type SketchOptions, sketch } from './sketch.ts';
 export {
   cayleyMenger,
   cayleyMengerGradient,
@@ -18,5 +18,5 @@ export {
   type SixLengths,
   tetrahedronExists,
   tetrahedronVolume,
-} from './tetrahedron';
-export { triangleAltitude, triangleAngle, triangleArea, triangleExcess } from './triangle';
+} from './tetrahedron.ts';
+export { triangleAltitude, triangleAngle, triangleArea, triangleExcess } from './triangle.ts';

@@ -1,5 +1,5 @@
-import { factorise, SymmetricMatrix } from './symmetric';
-import { type SixLengths, tetrahedronExists } from './tetrahedron';
+import { factorise, SymmetricMatrix } from './symmetric.ts';
+import { type SixLengths, tetrahedronExists } from './tetrahedron.ts';
 
 interface Edge {
   readonly from: number;

@@ -1,5 +1,5 @@
-import type { Point, Point2, Point3 } from './points';
-import { factorise, type Solver, SymmetricMatrix } from './symmetric';
+import type { Point, Point2, Point3 } from './points.ts';
+import { factorise, type Solver, SymmetricMatrix } from './symmetric.ts';
 
 /** A length (mm) wanted between two points, named by their places in the list; heavier ones are met better. */
 export interface SketchLink {

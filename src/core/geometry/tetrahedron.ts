@@ -1,4 +1,4 @@
-import { triangleAltitude, triangleExcess } from './triangle';
+import { triangleAltitude, triangleExcess } from './triangle.ts';
 
 /** The six distances among four points A, B, C, D, all in one unit (mm). */
 export interface SixLengths {

@@ -9,7 +9,7 @@ export const Line = z.string().check(z.maxLength(400));
 /** Several lines a person typed. */
 export const Prose = z.string().check(z.maxLength(4000));
 /** A permanent key inside a guide: never reused, never shown. */
-export const Slot = z.string().check(z.regex(/^[a-z0-9][a-zA-Z0-9.-]{0,63}$/));
+export const Slot = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9.-]{0,63}$/));
 /** Millimetres in the boat's own frame: x forward, y to port, z up. */
 export const Position = z.tuple([z.number(), z.number(), z.number()]);
 

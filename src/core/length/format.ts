@@ -1,4 +1,4 @@
-import { exactMm, type Mm, mm } from './units';
+import { exactMm, type Mm, mm } from './units.ts';
 
 /** The finest mark on the tape: 16 means sixteenths of an inch. */
 export type InchDenominator = 2 | 4 | 8 | 16 | 32 | 64;

@@ -5,6 +5,6 @@ export {
   nearestFraction,
   roundTo,
   type TapeFraction,
-} from './format';
-export { type LengthParts, type LengthRefusal, type ParsedLength, parseLength } from './parse';
-export { type LengthUnit, type Mm, mm } from './units';
+} from './format.ts';
+export { type LengthParts, type LengthRefusal, type ParsedLength, parseLength } from './parse.ts';
+export { type LengthUnit, type Mm, mm } from './units.ts';

@@ -1,5 +1,5 @@
-import { asText, type FractionToken, type NumberToken, type Token, tidy, tokenise, type UnitToken } from './tokens';
-import { exactMm, type LengthUnit, type Mm, mm } from './units';
+import { asText, type FractionToken, type NumberToken, type Token, tidy, tokenise, type UnitToken } from './tokens.ts';
+import { exactMm, type LengthUnit, type Mm, mm } from './units.ts';
 
 /** Why a text was not taken for a length. The words a person reads for each live with the other texts. */
 export type LengthRefusal =

@@ -1,4 +1,4 @@
-import type { LengthUnit } from './units';
+import type { LengthUnit } from './units.ts';
 
 /** `N` whole number, `D` number with decimals; its value is `n / d`. */
 export interface NumberToken {
