@@ -13,8 +13,6 @@ export const settingShapes = {
   theme: z.enum(['system', 'light', 'dark']),
   /** When the person put the offer to install away; ISO 8601. */
   'install.dismissed': z.string(),
-  /** When the app was last open; ISO 8601. */
-  'visit.last': z.string(),
 } as const;
 
 export type SettingKey = keyof typeof settingShapes;

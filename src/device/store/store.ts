@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Entry } from '../../core/job/index.ts';
 import { uuid } from '../clock.ts';
 import { Connection, type ConnectionOptions } from './connection.ts';
@@ -84,7 +84,10 @@ export interface StoreOptions extends Omit<ConnectionOptions, 'onTrouble'> {
 /** Opens the store. Throws StoreFailure: 'newer', 'blocked', 'private', 'closed' (no answer) or 'unknown'. */
 export async function openStore(options: StoreOptions = {}): Promise<Store> {
   const trouble = signal<StoreFailureCode | null>(null);
-  const connection = new Connection({ ...options, onTrouble: (code) => (trouble.value = code) });
+  const onTrouble = (code: StoreFailureCode): void => {
+    trouble.value = code;
+  };
+  const connection = new Connection({ ...options, onTrouble });
   await connection.ready();
   trouble.value = null;
   const page = options.page ?? (typeof document === 'undefined' ? null : document);
@@ -97,7 +100,7 @@ class DiskStore implements Store {
   readonly unsaved: ReadonlySignal<Unsaved | null>;
   readonly atRisk: ReadonlySignal<boolean>;
   readonly #held = new HeldBatches();
-  readonly #trouble;
+  readonly #trouble: Signal<StoreFailureCode | null>;
   readonly #connection: Connection;
   readonly #stopListening: () => void;
   #turn: Promise<unknown> = Promise.resolve();
@@ -105,7 +108,7 @@ class DiskStore implements Store {
 
   constructor(
     connection: Connection,
-    trouble: { value: StoreFailureCode | null } & ReadonlySignal<StoreFailureCode | null>,
+    trouble: Signal<StoreFailureCode | null>,
     page: NonNullable<StoreOptions['page']> | null,
   ) {
     this.#connection = connection;
