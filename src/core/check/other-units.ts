@@ -20,18 +20,19 @@ export function otherMeanings(take: Pick<Take, 'text' | 'unit' | 'value'>): Mean
   const { text, unit, value } = take;
   if (unit === 'deg') return [];
   const parsed = parseLength(text, unit);
-  if (parsed.ok && parsed.parts.form === 'feet-inches') return [];
+  if (parsed.ok && (parsed.parts.inches ?? parsed.parts.numerator) !== undefined && unit === 'ft') return [];
   const amount = value / UNIT_MM[unit];
   const plain = UNITS.filter((other) => other !== unit).map((other) => ({
     unit: other,
     value: amount * UNIT_MM[other],
   }));
-  return [...plain, ...feetRunTogether(amount, text)];
+  return [...plain, ...feetRunTogether(amount, text, unit)];
 }
 
-function feetRunTogether(amount: number, text: string): Meaning[] {
+function feetRunTogether(amount: number, text: string, unit: LengthUnit): Meaning[] {
   const dotted = /^\s*(\d{1,2})[.,](\d{1,2})(?!\d)/.exec(text);
-  if (dotted) return feetInches(Number(dotted[1]), Number(dotted[2]));
+  if (dotted) return unit === 'in' || unit === 'ft' ? feetInches(Number(dotted[1]), Number(dotted[2])) : [];
+  if (unit !== 'in') return [];
   const whole = Math.floor(amount);
   const fraction = amount - whole;
   return [10, 100].flatMap((base) => feetInches(Math.floor(whole / base), (whole % base) + fraction));

@@ -39,7 +39,7 @@ const about = (run: SheetRun, lack: Lack): Pick<Draft, 'piece' | 'slot' | 'subje
 function lacksOf(context: Context, run: SheetRun): Lack[] {
   const stations = stationsOf(context, run);
   if (stations.length === 0 && run.line === null && run.type === null && run.presence === null) return ['stations'];
-  const bare = stations.length === 0 || stations.some((station) => station.fastener === null);
+  const bare = stations.every((station) => station.fastener === null);
   const lacks: Lack[] = [];
   if (stations.length === 0 && run.presence !== 'planned') lacks.push('stations');
   if (run.line === null) lacks.push('line');
