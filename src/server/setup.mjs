@@ -24,7 +24,7 @@ export function requireNode() {
 }
 
 /** Runs a program in the project's folder and gives its exit code (1 when a signal ended it). */
-export function run(command, args, options = {}) {
+function run(command, args, options = {}) {
   return new Promise((resolve, reject) => {
     const child = spawn(command, args, { cwd: root, stdio: 'inherit', ...options });
     child.on('error', reject);

@@ -3,11 +3,13 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { ensureBuilt, root } from '../../src/server/setup.mjs';
 
-/** Addresses that name a vocabulary or stand in a licence; nothing is ever fetched from them. */
+/** Addresses that name a vocabulary, or stand in a licence or in an error's words; nothing is ever fetched from them. */
 const NAMES_ONLY = [
   /^https?:\/\/www\.w3\.org\//,
   /^https?:\/\/json-schema\.org\//,
   /^https?:\/\/(www\.)?apache\.org\/licenses\//,
+  // workbox, to a programmer who gave it no list of files.
+  /^https:\/\/bit\.ly\/wb-precache$/,
 ];
 
 /** Addresses in a text that a browser could be sent to. */
