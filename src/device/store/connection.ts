@@ -14,6 +14,8 @@ export interface ConnectionOptions {
    */
   patience?: number;
   onTrouble?(code: StoreFailureCode): void;
+  /** The database was there and is now a new, empty one: somebody cleared the site's data under the open page. */
+  onEmptied?(): void;
 }
 
 /**
@@ -25,13 +27,16 @@ export class Connection {
   readonly #name: string;
   readonly #patience: number;
   readonly #onTrouble: (code: StoreFailureCode) => void;
+  readonly #onEmptied: () => void;
   #current: Promise<Database> | null = null;
+  #wasOpen = false;
 
   constructor(options: ConnectionOptions) {
     this.#open = options.open ?? openDB;
     this.#name = options.name ?? DATABASE;
     this.#patience = options.patience ?? 4000;
     this.#onTrouble = options.onTrouble ?? (() => undefined);
+    this.#onEmptied = options.onEmptied ?? (() => undefined);
   }
 
   /** Opens the database unless it is open. Throws StoreFailure. */
@@ -106,14 +111,20 @@ export class Connection {
         clearTimeout(timer);
         // Too late: an open connection nobody uses would block other tabs.
         if (given) database.close();
-        else resolve(database);
+        else {
+          this.#wasOpen = true;
+          resolve(database);
+        }
       };
       const refuse = (error: unknown): void => {
         clearTimeout(timer);
         reject(asOpeningFailure(error));
       };
       const callbacks = {
-        upgrade,
+        upgrade: (database: Database, from: number): void => {
+          upgrade(database, from);
+          if (from === 0 && this.#wasOpen) this.#onEmptied();
+        },
         // Another tab still holds the old version. It was asked to let go and may yet finish a write: wait a little.
         blocked: (): void => {
           clearTimeout(timer);

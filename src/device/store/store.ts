@@ -43,6 +43,11 @@ export interface Store {
   readonly atRisk: ReadonlySignal<boolean>;
   /** The latest trouble with the disk; null after the next write that went through. */
   readonly trouble: ReadonlySignal<StoreFailureCode | null>;
+  /**
+   * The site's data was cleared under the open page, by a person or the browser. What a screen still holds can be
+   * written back with `importEntries`.
+   */
+  readonly emptied: ReadonlySignal<boolean>;
   readonly settings: Settings;
   /** This device's own id: made once, the same ever after. Never throws; where it cannot be kept it lasts the visit. */
   deviceId(): Promise<string>;
@@ -76,7 +81,7 @@ export interface Store {
   close(): void;
 }
 
-export interface StoreOptions extends Omit<ConnectionOptions, 'onTrouble'> {
+export interface StoreOptions extends Omit<ConnectionOptions, 'onTrouble' | 'onEmptied'> {
   /** Where 'visibilitychange' is heard; the document when there is one. */
   page?: Pick<Document, 'addEventListener' | 'removeEventListener' | 'visibilityState'> | null;
 }
@@ -87,16 +92,21 @@ export async function openStore(options: StoreOptions = {}): Promise<Store> {
   const onTrouble = (code: StoreFailureCode): void => {
     trouble.value = code;
   };
-  const connection = new Connection({ ...options, onTrouble });
+  const emptied = signal(false);
+  const onEmptied = (): void => {
+    emptied.value = true;
+  };
+  const connection = new Connection({ ...options, onTrouble, onEmptied });
   await connection.ready();
   trouble.value = null;
   const page = options.page ?? (typeof document === 'undefined' ? null : document);
-  return new DiskStore(connection, trouble, page);
+  return new DiskStore(connection, { trouble, emptied }, page);
 }
 
 class DiskStore implements Store {
   readonly settings: Settings;
   readonly trouble: ReadonlySignal<StoreFailureCode | null>;
+  readonly emptied: ReadonlySignal<boolean>;
   readonly unsaved: ReadonlySignal<Unsaved | null>;
   readonly atRisk: ReadonlySignal<boolean>;
   readonly #held = new HeldBatches();
@@ -108,12 +118,13 @@ class DiskStore implements Store {
 
   constructor(
     connection: Connection,
-    trouble: Signal<StoreFailureCode | null>,
+    { trouble, emptied }: { trouble: Signal<StoreFailureCode | null>; emptied: ReadonlySignal<boolean> },
     page: NonNullable<StoreOptions['page']> | null,
   ) {
     this.#connection = connection;
     this.#trouble = trouble;
     this.trouble = trouble;
+    this.emptied = emptied;
     this.settings = settingsOver(connection);
     this.atRisk = this.#held.any;
     this.unsaved = computed(() => describe(this.#held.failed.value));

@@ -184,6 +184,31 @@ describe('a full disk', () => {
   });
 });
 
+describe('data cleared under the open page', () => {
+  it('is not said of a first visit, nor of a connection opened again', async () => {
+    const store = await start();
+    disk.fault = (database) => {
+      disk.fault = null;
+      database.close();
+    };
+    await store.append([opening(job)]);
+    expect(store.emptied.value).toBe(false);
+  });
+
+  it('is noticed, and what the screen holds can be written back', async () => {
+    const store = await start();
+    const first = opening(job);
+    await store.append([first]);
+    await wipe();
+    const second = note(job, 'after', [first.id]);
+    expect(await store.append([second])).toBe('saved');
+    expect(store.emptied.value).toBe(true);
+    await store.importEntries(job, [first, second], []);
+    expect((await store.readJob(job)).entries).toEqual([first, second]);
+    expect((await store.listJobs())[0]).toMatchObject({ name: 'Wind Rose', heads: [second.id] });
+  });
+});
+
 describe('two tabs and two versions', () => {
   it('steps aside for the upgrade of another tab, reports it, and keeps what comes after in memory', async () => {
     const store = await start();
