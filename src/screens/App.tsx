@@ -1,17 +1,14 @@
-import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/index.ts';
 import { JobScreen } from './dock/JobScreen.tsx';
 import { JobsScreen } from './dock/JobsScreen.tsx';
-import { LeaveScreen } from './dock/LeaveScreen.tsx';
-import { NewJobScreen } from './dock/NewJobScreen.tsx';
 import { StepScreen } from './dock/step/StepScreen.tsx';
 import { WalkScreen } from './dock/WalkScreen.tsx';
 import { loadJob, type OpenJob, openJob } from './model/open-job.ts';
 import { updates } from './model/outside.ts';
 import { type Route, route } from './model/route.ts';
-import { saveCopyNow } from './model/send-out.ts';
 import { store } from './model/services.ts';
+import { Later } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
 import { TopBar } from './parts/TopBar.tsx';
 
@@ -33,12 +30,12 @@ function Screen({ at }: { at: Route }) {
     case 'jobs':
       return <JobsScreen />;
     case 'new':
-      return <NewJobScreen />;
+      return <Later load={() => import('./dock/NewJobScreen.tsx').then((m) => m.NewJobScreen)} props={{}} />;
     case 'keep':
-      return <Later load={() => import('./dock/KeepScreen.tsx').then((m) => m.KeepScreen)} />;
+      return <Later load={() => import('./dock/KeepScreen.tsx').then((m) => m.KeepScreen)} props={{}} />;
     case 'inbox':
     case 'judge':
-      return <Later load={() => import('./bench/Bench.tsx').then((m) => m.default)} />;
+      return <Later load={() => import('./bench/Bench.tsx').then((m) => m.default)} props={{}} />;
     default:
       return <WithJob key={at.job} id={at.job} show={(job) => <DockScreen at={at} job={job} />} />;
   }
@@ -51,21 +48,12 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
     case 'step':
       return <StepScreen job={job} piece={at.piece} stepKey={at.step} />;
     case 'leave':
-      return <LeaveScreen job={job} />;
+      return <Later load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />;
     case 'send':
-      return <Later load={() => import('./dock/SendScreen.tsx').then((m) => () => <m.SendScreen job={job} />)} />;
+      return <Later load={() => import('./dock/SendScreen.tsx').then((m) => m.SendScreen)} props={{ job }} />;
     default:
       return <JobScreen job={job} />;
   }
-}
-
-/** A screen that is not part of the first load. It is in the offline store all the same. */
-function Later({ load }: { load: () => Promise<ComponentType> }) {
-  const [Part, setPart] = useState<ComponentType | null>(null);
-  useEffect(() => {
-    void load().then((part) => setPart(() => part));
-  }, []);
-  return Part ? <Part /> : <p class="page quiet">{say().general.loading}</p>;
 }
 
 function WithJob({ id, show }: { id: string; show: (job: OpenJob) => preact.JSX.Element }) {
@@ -98,7 +86,11 @@ function Notices() {
       {unsaved && (
         <Banner tone="stop">
           <p>{words.failures[unsaved.code]}</p>
-          <button type="button" class="button" onClick={() => void saveCopyNow()}>
+          <button
+            type="button"
+            class="button"
+            onClick={() => void import('./model/send-out.ts').then((m) => m.saveCopyNow())}
+          >
             {words.saveCopyNow}
           </button>
         </Banner>

@@ -6,7 +6,6 @@ import { askToPersist } from '../../device/storage-state.ts';
 import type { Store } from '../../device/store/index.ts';
 import { type Updates, watchUpdates } from '../../device/update.ts';
 import { go } from './route.ts';
-import { takeIn } from './take-in.ts';
 
 export const install = signal<Install | null>(null);
 export const updates = signal<Updates | null>(null);
@@ -23,6 +22,7 @@ export function startOutside(store: Store): void {
 }
 
 async function takeInAll(files: readonly File[]): Promise<void> {
+  const { takeIn } = await import('./take-in.ts');
   for (const file of files) {
     const taken = await takeIn(file, file.name);
     go(taken.ok ? { at: 'judge', job: taken.job } : { at: 'inbox' });

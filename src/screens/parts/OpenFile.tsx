@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { say } from '../../text/index.ts';
-import { type TakenIn, takeIn } from '../model/take-in.ts';
+import type { TakenIn } from '../model/take-in.ts';
 import { Banner } from './marks.tsx';
 
 /** Opens packets and tables from a picker; what came of each file is said below. */
@@ -9,6 +9,8 @@ export function OpenFile({ onTaken }: { onTaken: (job: string) => void }) {
   const [outcomes, setOutcomes] = useState<TakenIn[]>([]);
   const open = async (files: readonly File[]): Promise<void> => {
     setBusy(true);
+    // Packets are read by code that is not part of the first load.
+    const { takeIn } = await import('../model/take-in.ts');
     const results: TakenIn[] = [];
     for (const file of files) results.push(await takeIn(file, file.name));
     setBusy(false);

@@ -7,10 +7,11 @@ export function TopBar({ back, title, children }: { back?: Route; title: string;
   return (
     <header class="top no-print">
       {back && (
-        <a class="button plain" href={routeHash(back)} aria-label={say().general.back}>
+        <a class="button plain" href={routeHash(back)}>
           <svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">
             <path d="M12 3l-7 7 7 7" fill="none" stroke="currentColor" stroke-width="2.5" />
           </svg>
+          <span class="sr-only">{say().general.back}</span>
         </a>
       )}
       <h1>{title}</h1>

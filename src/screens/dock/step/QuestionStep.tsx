@@ -1,10 +1,11 @@
 import { say } from '../../../text/index.ts';
 import { act } from '../../model/open-job.ts';
 import { questionWords } from '../step-words.ts';
+import { StepLayout } from './StepLayout.tsx';
 import type { StepProps } from './StepScreen.tsx';
 
 /** A choice from a closed set, with "could not tell" beside it. One tap answers and goes on. */
-export function QuestionStep({ job, piece, step, onward }: StepProps<'question'>) {
+export function QuestionStep({ job, piece, step, onward, head, moves }: StepProps<'question'>) {
   const { question } = step;
   const words = questionWords(job.sheet, piece, question.slot);
   const answer = (choice: string): void => {
@@ -12,7 +13,8 @@ export function QuestionStep({ job, piece, step, onward }: StepProps<'question'>
   };
   const choices = [...question.choices, 'could-not-tell'];
   return (
-    <div class="stack">
+    <StepLayout foot={<div class="row spread">{moves}</div>}>
+      {head}
       <p class="quiet">{words?.help}</p>
       <div class="choices">
         {choices.map((choice) => (
@@ -32,6 +34,6 @@ export function QuestionStep({ job, piece, step, onward }: StepProps<'question'>
           {say().dock.step.goOn}
         </button>
       )}
-    </div>
+    </StepLayout>
   );
 }

@@ -1,108 +1,97 @@
 import { useState } from 'preact/hooks';
-import type { NoValue, SheetReading } from '../../../core/job/index.ts';
+import type { SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { findingsOn } from '../../model/findings.ts';
-import { act } from '../../model/open-job.ts';
+import { act, type OpenJob } from '../../model/open-job.ts';
 import { readingName, readLength } from '../../model/words.ts';
 import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { LengthPad } from '../../parts/pad/LengthPad.tsx';
 import { Tape } from '../../parts/pad/Tape.tsx';
-import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
 import { readingInstruction } from '../step-words.ts';
+import { NoValueStep } from './NoValueStep.tsx';
+import { StepLayout } from './StepLayout.tsx';
 import type { StepProps } from './StepScreen.tsx';
 import { Takes } from './Takes.tsx';
 
-/** Tape one dimension: drawing, sentence, entry, what the check says, pad. */
-export function ReadingStep({ job, piece, step, onward }: StepProps<'reading'>) {
+/** Tape one dimension: drawing and sentence above; entry, what the check says, and the pad below. */
+export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps<'reading'>) {
   const { reading } = step;
   const { sheet } = job;
+  const entry = useEntry(job, reading, onward, step.state === 'asked-again');
+  const [without, setWithout] = useState(false);
+  const words = say().dock.step;
+  const speaking = findingsOn(job, 'reading', reading.id);
+  if (without) return <NoValueStep reading={reading} onCancel={() => setWithout(false)} onDone={onward} />;
+  return (
+    <StepLayout
+      foot={
+        <>
+          <Entry text={entry.text} reading={reading} job={job} />
+          <div class="row spread beside">
+            {moves}
+            <button type="button" class="button plain" onClick={() => setWithout(true)}>
+              {words.noValue}
+            </button>
+          </div>
+          <LengthPad
+            text={entry.text}
+            onText={entry.type}
+            onNext={() => void entry.record()}
+            nextLabel={entry.onlyGoOn ? words.goOn : words.next}
+            nextDisabled={entry.text.trim() === '' && !entry.onlyGoOn}
+            sheet={sheet}
+          />
+        </>
+      }
+    >
+      {head}
+      <div class="strip" role="status" aria-live="polite">
+        {entry.refusal && <p class="state stop">{entry.refusal}</p>}
+        {!entry.refusal && speaking.map((f) => <FindingLine key={f.id} finding={f} sheet={sheet} />)}
+        {speaking.length > 0 && !entry.refusal && <p>{words.readAgain(readingName(reading, sheet))}</p>}
+      </div>
+      <Takes reading={reading} sheet={sheet} />
+      <div class="step-drawing">
+        <PieceDrawing sheet={sheet} piece={piece} width={360} height={220} asked={reading} bad={badOf(speaking)} />
+      </div>
+      <Instruction reading={reading} job={job} />
+    </StepLayout>
+  );
+}
+
+const badOf = (findings: ReturnType<typeof findingsOn>): ReadonlySet<string> =>
+  new Set(findings.flatMap((f) => f.subjects.filter((s) => s.on === 'reading').map((s) => s.id)));
+
+/** What is typed, until it is recorded. Next records it; where a check speaks up the step stays, to read again. */
+function useEntry(job: OpenJob, reading: SheetReading, onward: () => void, askedAgain: boolean) {
   const [text, setText] = useState('');
   const [refusal, setRefusal] = useState('');
-  const [without, setWithout] = useState<NoValue | null>(null);
-  const speaking = findingsOn(job, 'reading', reading.id);
-  const answered = reading.state !== 'open' && step.state !== 'asked-again';
-
-  const record = async (): Promise<void> => {
-    if (text.trim() === '' && answered) {
-      onward();
-      return;
-    }
-    const parsed = readLength(text, sheet);
-    if (!parsed.ok) {
-      const words = say().length;
-      setRefusal(
-        parsed.understood
-          ? `${words.refusals[parsed.why]} ${words.understood(parsed.understood)}`
-          : words.refusals[parsed.why],
-      );
-      return;
-    }
-    await act('take.add', { reading: reading.id, text: text.trim(), unit: parsed.unit, value: parsed.mm });
-    setText('');
-    setRefusal('');
-    if (findingsOn(null, 'reading', reading.id).length === 0) onward();
-  };
-
-  if (without)
-    return (
-      <ReasonPicker
-        question={say().dock.step.reason}
-        reasons={say().dock.step.reasons.reading}
-        onCancel={() => setWithout(null)}
-        onReason={(reason) => void act('reading.answer', { reading: reading.id, answer: without, reason }).then(onward)}
-      />
-    );
+  const onlyGoOn = text.trim() === '' && reading.state !== 'open' && !askedAgain;
   const type = (next: string): void => {
     setText(next.slice(0, 40));
     setRefusal('');
   };
-  return (
-    <div class="reading-step">
-      <div class="step-drawing">
-        <PieceDrawing
-          sheet={sheet}
-          piece={piece}
-          width={360}
-          height={230}
-          asked={reading}
-          bad={new Set(speaking.length > 0 ? [reading.id] : [])}
-        />
-      </div>
-      <Instruction reading={reading} job={job} />
-      <Takes reading={reading} sheet={sheet} />
-      <Entry text={text} reading={reading} job={job} />
-      <div class="strip" role="status" aria-live="polite">
-        {refusal ? (
-          <p class="state stop">{refusal}</p>
-        ) : (
-          speaking.map((f) => <FindingLine key={f.id} finding={f} sheet={sheet} />)
-        )}
-        {speaking.length > 0 && !refusal && (
-          <p class="quiet">{say().dock.step.readAgain(readingName(reading, sheet))}</p>
-        )}
-      </div>
-      <div class="row spread beside">
-        <button type="button" class="button plain" onClick={() => setWithout('none-here')}>
-          {say().dock.step.noneHere}
-        </button>
-        <button type="button" class="button plain" onClick={() => setWithout('could-not')}>
-          {say().dock.step.couldNot}
-        </button>
-      </div>
-      <LengthPad
-        text={text}
-        onText={type}
-        onNext={() => void record()}
-        nextLabel={text.trim() === '' && answered ? say().dock.step.goOn : say().dock.step.next}
-        nextDisabled={text.trim() === '' && !answered}
-        sheet={sheet}
-      />
-    </div>
-  );
+  const record = async (): Promise<void> => {
+    if (onlyGoOn) {
+      onward();
+      return;
+    }
+    const parsed = readLength(text, job.sheet);
+    if (!parsed.ok) {
+      const { refusals, understood } = say().length;
+      setRefusal([refusals[parsed.why], parsed.understood && understood(parsed.understood)].filter(Boolean).join(' '));
+      return;
+    }
+    const typed = text.trim();
+    type('');
+    await act('take.add', { reading: reading.id, text: typed, unit: parsed.unit, value: parsed.mm });
+    if (findingsOn(null, 'reading', reading.id).length === 0) onward();
+  };
+  return { text, refusal, onlyGoOn, type, record };
 }
 
-function Instruction({ reading, job }: { reading: SheetReading; job: StepProps<'reading'>['job'] }) {
+function Instruction({ reading, job }: { reading: SheetReading; job: OpenJob }) {
   const { sentences, mistake } = readingInstruction(reading, job.sheet);
   return (
     <div class="instruction">
@@ -113,15 +102,15 @@ function Instruction({ reading, job }: { reading: SheetReading; job: StepProps<'
 }
 
 /** What is being typed, large, and the tape as it would look there. */
-function Entry({ text, reading, job }: { text: string; reading: SheetReading; job: StepProps<'reading'>['job'] }) {
+function Entry({ text, reading, job }: { text: string; reading: SheetReading; job: OpenJob }) {
   const parsed = text.trim() === '' ? null : readLength(text, job.sheet);
   const mm = parsed?.ok ? parsed.mm : text === '' ? reading.value : null;
-  const unit = job.sheet.system === 'metric' ? 'mm' : '″';
+  const unit = job.sheet.system === 'metric' ? 'mm' : 'in';
   return (
     <div class="entry">
       <output class="entry-text number" aria-label={say().dock.pad.entry}>
         {text === '' ? <span class="quiet entry-hint">{say().dock.step.expected}</span> : text}
-        {text !== '' && !/[a-z'"″]\s*$/.test(text) && <span class="quiet"> {unit}</span>}
+        {text !== '' && !/[a-z'"″]\s*$/.test(text) && <span class="quiet entry-unit"> {unit}</span>}
       </output>
       <Tape mm={mm} sheet={job.sheet} />
     </div>

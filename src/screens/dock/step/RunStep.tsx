@@ -6,16 +6,18 @@ import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { runWords } from '../step-words.ts';
 import { FastenerRows } from './FastenerRows.tsx';
+import { StepLayout } from './StepLayout.tsx';
 import type { StepProps } from './StepScreen.tsx';
 
 /** Fasteners along an edge: whether they are there, which line, which type, how taped; then one row each. */
-export function RunStep({ job, piece, step, onward }: StepProps<'run'>) {
+export function RunStep({ job, piece, step, onward, head, moves }: StepProps<'run'>) {
   const { run } = step;
   const words = runWords(job.sheet, piece, step.key);
   const asked = askedNext(run);
   const speaking = findingsOn(job, 'run', run.id);
   return (
-    <div class="stack">
+    <StepLayout foot={<div class="row spread">{moves}</div>}>
+      {head}
       <p>{words?.how}</p>
       <PieceDrawing sheet={job.sheet} piece={piece} width={360} height={200} askedPoints={run.points} run={run.id} />
       <RunFacts run={run} asked={asked} />
@@ -29,7 +31,7 @@ export function RunStep({ job, piece, step, onward }: StepProps<'run'>) {
           {run.presence === 'there' ? say().dock.run.finished : say().dock.step.goOn}
         </button>
       )}
-    </div>
+    </StepLayout>
   );
 }
 

@@ -10,6 +10,7 @@ import { Banner } from '../../parts/marks.tsx';
 import { PhotoView } from '../../parts/PhotoView.tsx';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
 import { shotWords } from '../step-words.ts';
+import { StepLayout } from './StepLayout.tsx';
 import type { StepProps } from './StepScreen.tsx';
 
 /** Below this mean brightness (0 to 255) a picture is mostly night. Our own trials, no source. */
@@ -18,7 +19,7 @@ const DARK = 35;
 const BLURRED = 20;
 
 /** Take a picture of something, then tap where its points are. */
-export function ShotStep({ job, piece, step, onward }: StepProps<'shot'>) {
+export function ShotStep({ job, piece, step, onward, head, moves }: StepProps<'shot'>) {
   const { shot } = step;
   const words = shotWords(job.sheet, piece, shot.slot);
   const photos = job.sheet.photos.filter((photo) => shot.photos.includes(photo.id));
@@ -37,7 +38,17 @@ export function ShotStep({ job, piece, step, onward }: StepProps<'shot'>) {
       />
     );
   return (
-    <div class="stack">
+    <StepLayout
+      foot={
+        <div class="row spread">
+          {moves}
+          <button type="button" class="button plain" onClick={() => setWithout(true)}>
+            {t.step.noPhoto}
+          </button>
+        </div>
+      }
+    >
+      {head}
       <p>{words?.how}</p>
       {camera.message && <Banner tone="doubt">{camera.message}</Banner>}
       {photos.map((photo) => (
@@ -63,10 +74,7 @@ export function ShotStep({ job, piece, step, onward }: StepProps<'shot'>) {
           {t.step.goOn}
         </button>
       )}
-      <button type="button" class="button plain" onClick={() => setWithout(true)}>
-        {t.step.couldNotPhoto}
-      </button>
-    </div>
+    </StepLayout>
   );
 }
 

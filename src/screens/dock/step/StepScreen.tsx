@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { nextOpen, type Step, stepsOf } from '../../../core/guide/index.ts';
 import { keepScreenOn } from '../../../device/wake-lock.ts';
@@ -5,14 +6,13 @@ import { say } from '../../../text/index.ts';
 import { lastUndoable, type OpenJob, undo } from '../../model/open-job.ts';
 import { go, routeHash } from '../../model/route.ts';
 import { store } from '../../model/services.ts';
+import { Later } from '../../parts/Later.tsx';
 import { Banner } from '../../parts/marks.tsx';
 import { TopBar } from '../../parts/TopBar.tsx';
 import { stepTitle } from '../step-words.ts';
 import { CautionNote } from './CautionNote.tsx';
 import { QuestionStep } from './QuestionStep.tsx';
 import { ReadingStep } from './ReadingStep.tsx';
-import { RunStep } from './RunStep.tsx';
-import { ShotStep } from './ShotStep.tsx';
 
 /** One stop on the walk. */
 export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: string; stepKey: string }) {
@@ -37,9 +37,8 @@ export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: strin
     if (other) go({ at: 'step', job: job.id, piece, step: other.key });
     else go({ at: 'walk', job: job.id, piece });
   };
-  return (
-    <div class="page step">
-      <StepTop job={job} piece={piece} steps={steps} at={at} />
+  const head = (
+    <>
       {step.askedNote !== null && (
         <Banner tone="doubt">
           <p>
@@ -48,17 +47,28 @@ export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: strin
         </Banner>
       )}
       <CautionNote key={`c${step.key}`} cautions={step.cautions} />
-      <StepBody key={step.key} job={job} piece={piece} step={step} onward={onward} />
-      <nav class="row spread step-nav">
-        <button type="button" class="button plain" onClick={() => beside(-1)}>
-          {say().dock.step.back}
-        </button>
-        <UndoButton />
-        <button type="button" class="button plain" onClick={() => beside(1)}>
-          {say().dock.step.skip}
-        </button>
-      </nav>
+    </>
+  );
+  return (
+    <div class="page step">
+      <StepTop job={job} piece={piece} steps={steps} at={at} />
+      <StepBody key={step.key} {...{ job, piece, step, onward, head }} moves={<Moves beside={beside} />} />
     </div>
+  );
+}
+
+/** Beside what is being done: a step back, undo, a step on without an answer. */
+function Moves({ beside }: { beside: (offset: number) => void }) {
+  return (
+    <>
+      <button type="button" class="button plain" onClick={() => beside(-1)}>
+        {say().dock.step.back}
+      </button>
+      <UndoButton />
+      <button type="button" class="button plain" onClick={() => beside(1)}>
+        {say().dock.step.skip}
+      </button>
+    </>
   );
 }
 
@@ -66,19 +76,24 @@ export interface StepProps<S extends Step['on']> {
   job: OpenJob;
   piece: string;
   step: Extract<Step, { on: S }>;
+  /** Goes to the next step that still wants something. */
   onward: () => void;
+  /** What must be read first: the shop's asking, cautions. */
+  head: ComponentChildren;
+  /** The buttons that leave the step without an answer. */
+  moves: ComponentChildren;
 }
 
-function StepBody({ job, piece, step, onward }: { job: OpenJob; piece: string; step: Step; onward: () => void }) {
+function StepBody({ step, ...rest }: Omit<StepProps<'reading'>, 'step'> & { step: Step }) {
   switch (step.on) {
     case 'reading':
-      return <ReadingStep job={job} piece={piece} step={step} onward={onward} />;
+      return <ReadingStep step={step} {...rest} />;
     case 'shot':
-      return <ShotStep job={job} piece={piece} step={step} onward={onward} />;
+      return <Later load={() => import('./ShotStep.tsx').then((m) => m.ShotStep)} props={{ step, ...rest }} />;
     case 'question':
-      return <QuestionStep job={job} piece={piece} step={step} onward={onward} />;
+      return <QuestionStep step={step} {...rest} />;
     case 'run':
-      return <RunStep job={job} piece={piece} step={step} onward={onward} />;
+      return <Later load={() => import('./RunStep.tsx').then((m) => m.RunStep)} props={{ step, ...rest }} />;
   }
 }
 
