@@ -1,0 +1,56 @@
+import type { SheetPiece } from '../../core/job/index.ts';
+import { say } from '../../text/index.ts';
+import { lastUndoable, type OpenJob, undo } from '../model/open-job.ts';
+import { historyText } from './history-words.ts';
+import { AnswersSection } from './sections/AnswersSection.tsx';
+import { AskPanel } from './sections/AskPanel.tsx';
+import { AsksSection } from './sections/AsksSection.tsx';
+import { DecideSection } from './sections/DecideSection.tsx';
+import { DisputesSection } from './sections/DisputesSection.tsx';
+import { FindingsSection } from './sections/FindingsSection.tsx';
+import { HistorySection } from './sections/HistorySection.tsx';
+import { PhotosSection } from './sections/PhotosSection.tsx';
+import { ReadingsSection } from './sections/ReadingsSection.tsx';
+import { CarriedSection, CautionsSection, NotesSection } from './sections/RemarksSections.tsx';
+import { RunsSection } from './sections/RunsSection.tsx';
+import { jumpTo } from './sections/Section.tsx';
+import type { Lit } from './state/lit.ts';
+
+/** Everything beside the plan: the decision first, then what it rests on. */
+export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece | null; lit: Lit }) {
+  return (
+    <div class="bench-details">
+      {piece && (
+        <>
+          <DecideSection job={job} piece={piece} />
+          <UndoLast job={job} />
+          <FindingsSection job={job} piece={piece.id} lit={lit} />
+          <DisputesSection job={job} piece={piece.id} />
+          <ReadingsSection job={job} piece={piece.id} lit={lit} />
+          <RunsSection job={job} piece={piece.id} lit={lit} />
+          <PhotosSection job={job} piece={piece.id} lit={lit} />
+          <AnswersSection job={job} piece={piece.id} lit={lit} />
+          <AsksSection job={job} piece={piece.id} />
+          <CautionsSection piece={piece} />
+        </>
+      )}
+      <NotesSection job={job} />
+      <CarriedSection job={job} />
+      <HistorySection job={job} lit={lit} />
+      {piece && <AskPanel job={job} piece={piece.id} onMade={() => jumpTo('asks')} />}
+    </div>
+  );
+}
+
+/** The shop's own last act can be taken back; it stays in the history. */
+function UndoLast({ job }: { job: OpenJob }) {
+  const entry = lastUndoable.value;
+  if (!entry) return null;
+  return (
+    <div>
+      <button type="button" class="button plain" onClick={() => void undo(entry)} data-testid="undo">
+        {say().bench.judge.undo(historyText(entry, job))}
+      </button>
+    </div>
+  );
+}

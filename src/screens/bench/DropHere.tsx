@@ -1,0 +1,70 @@
+import { useEffect, useState } from 'preact/hooks';
+import { say } from '../../text/index.ts';
+import { readJobs } from '../model/jobs.ts';
+import { routeHash } from '../model/route.ts';
+import { type TakenIn, takeIn } from '../model/take-in.ts';
+import { Banner } from '../parts/marks.tsx';
+import { Outcome } from '../parts/OpenFile.tsx';
+
+/** Takes in files that are dropped anywhere on the page, and says what came of them. */
+export function DropHere({ current }: { current: string | null }) {
+  const [over, setOver] = useState(false);
+  const [busy, setBusy] = useState(false);
+  const [outcomes, setOutcomes] = useState<TakenIn[]>([]);
+  useEffect(() => {
+    const take = async (files: readonly File[]): Promise<void> => {
+      setBusy(true);
+      const results: TakenIn[] = [];
+      for (const file of files) results.push(await takeIn(file, file.name));
+      setBusy(false);
+      setOutcomes(results);
+      await readJobs().catch(() => undefined);
+    };
+    return listen(setOver, (files) => void take(files));
+  }, []);
+  const words = say().bench.inbox;
+  return (
+    <div class="stack" aria-live="polite">
+      {over && <Banner tone="note">{words.letGo}</Banner>}
+      {busy && <p>{say().dock.takeIn.reading}</p>}
+      {outcomes.map((outcome, index) => (
+        <div key={`${index}:${outcome.lines.join()}`} class="stack">
+          <Outcome outcome={outcome} />
+          {outcome.ok && outcome.job !== current && (
+            <a class="button" href={routeHash({ at: 'judge', job: outcome.job })}>
+              {words.openIt}
+            </a>
+          )}
+        </div>
+      ))}
+    </div>
+  );
+}
+
+const holdsFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;
+
+function listen(setOver: (over: boolean) => void, take: (files: readonly File[]) => void): () => void {
+  const over = (event: DragEvent): void => {
+    if (!holdsFiles(event)) return;
+    event.preventDefault();
+    setOver(true);
+  };
+  const leave = (event: DragEvent): void => {
+    if (event.relatedTarget === null) setOver(false);
+  };
+  const drop = (event: DragEvent): void => {
+    if (!holdsFiles(event)) return;
+    event.preventDefault();
+    setOver(false);
+    const files = [...(event.dataTransfer?.files ?? [])];
+    if (files.length > 0) take(files);
+  };
+  addEventListener('dragover', over);
+  addEventListener('dragleave', leave);
+  addEventListener('drop', drop);
+  return () => {
+    removeEventListener('dragover', over);
+    removeEventListener('dragleave', leave);
+    removeEventListener('drop', drop);
+  };
+}

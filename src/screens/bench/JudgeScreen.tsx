@@ -1,0 +1,113 @@
+import { useEffect, useState } from 'preact/hooks';
+import { say } from '../../text/index.ts';
+import type { OpenJob } from '../model/open-job.ts';
+import { routeHash } from '../model/route.ts';
+import { Banner } from '../parts/marks.tsx';
+import { TopBar } from '../parts/TopBar.tsx';
+import { Details } from './Details.tsx';
+import { DropHere } from './DropHere.tsx';
+import { BenchDrawing } from './drawing/BenchDrawing.tsx';
+import { JobList } from './JobList.tsx';
+import { PieceChoice } from './PieceChoice.tsx';
+import { jumpTo, Section, type SectionKey } from './sections/Section.tsx';
+import { SelectedLine } from './sections/SelectedLine.tsx';
+import { endAsk } from './state/ask-draft.ts';
+import { litBy } from './state/lit.ts';
+import { selected } from './state/selection.ts';
+import { useWide } from './use-wide.ts';
+
+/** One job to be judged: the jobs, the plan, and all that was said about it, side by side or one below the other. */
+export function JudgeScreen({ job }: { job: OpenJob }) {
+  const wide = useWide();
+  const [chosen, setChosen] = useState<string | null>(null);
+  const { sheet } = job;
+  const piece = sheet.pieces.find(({ id }) => id === chosen) ?? sheet.pieces[0];
+  useEffect(() => letGo, [job.id, piece?.id]);
+  const lit = litBy(selected.value, job, piece?.id ?? '');
+  return (
+    <div class="bench">
+      <TopBar back={{ at: 'inbox' }} title={titleOf(job)}>
+        {sheet.demo && <span class="demo-mark">{say().general.demoMark}</span>}
+      </TopBar>
+      <Notices job={job} />
+      <div class="bench-columns">
+        {wide && (
+          <nav class="bench-jobs" aria-label={say().bench.inbox.jobs}>
+            <JobList current={job.id} />
+          </nav>
+        )}
+        <div class="bench-middle stack">
+          {!wide && <JumpList />}
+          <PieceChoice job={job} piece={piece?.id ?? ''} onChoose={setChosen} />
+          {piece ? (
+            <Section at="plan">
+              <BenchDrawing key={piece.id} job={job} piece={piece.id} lit={lit} />
+              <SelectedLine job={job} piece={piece.id} lit={lit} />
+            </Section>
+          ) : (
+            <p>{say().bench.judge.noPiece}</p>
+          )}
+        </div>
+        <Details job={job} piece={piece ?? null} lit={lit} />
+      </div>
+    </div>
+  );
+}
+
+function letGo(): void {
+  selected.value = null;
+  endAsk();
+}
+
+function titleOf({ sheet }: OpenJob): string {
+  const { customer, boat, name } = sheet.details;
+  return [customer, boat].filter(Boolean).join(' · ') || name || say().bench.inbox.unnamed;
+}
+
+function Notices({ job }: { job: OpenJob }) {
+  return (
+    <>
+      <DropHere current={job.id} />
+      {job.damaged > 0 && (
+        <Banner tone="doubt">
+          <p>{say().store.damaged(job.damaged)}</p>
+        </Banner>
+      )}
+    </>
+  );
+}
+
+const JUMPS: readonly SectionKey[] = [
+  'plan',
+  'decide',
+  'findings',
+  'readings',
+  'runs',
+  'photos',
+  'answers',
+  'asks',
+  'history',
+];
+
+/** On a narrow screen: every part a tap away. */
+function JumpList() {
+  const words = say().bench;
+  return (
+    <nav aria-label={words.judge.jumpTo}>
+      <ul class="row bench-jumps">
+        {JUMPS.map((key) => (
+          <li key={key}>
+            <button type="button" class="button plain" onClick={() => jumpTo(key)}>
+              {words.sections[key]}
+            </button>
+          </li>
+        ))}
+        <li>
+          <a class="button plain" href={routeHash({ at: 'inbox' })}>
+            {words.judge.allJobs}
+          </a>
+        </li>
+      </ul>
+    </nav>
+  );
+}

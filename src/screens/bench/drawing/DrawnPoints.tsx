@@ -1,0 +1,56 @@
+import { say } from '../../../text/index.ts';
+import type { Lit } from '../state/lit.ts';
+import type { Marked } from './marked.ts';
+import type { Scene, Spot } from './scene.ts';
+
+/** Points with their names and heights; those a finding speaks of carry its sign. */
+export function DrawnPoints({ scene, lit, marked }: { scene: Scene; lit: Lit; marked: Marked }) {
+  return (
+    <>
+      {scene.spots.map((spot) => (
+        <DrawnPoint
+          key={spot.point.id}
+          spot={spot}
+          lit={lit.points.has(spot.point.id)}
+          heightLit={spot.heightReading !== null && lit.readings.has(spot.heightReading)}
+          grave={marked.points.get(spot.point.id) ?? marked.readings.get(spot.heightReading ?? '')}
+        />
+      ))}
+    </>
+  );
+}
+
+interface Props {
+  spot: Spot;
+  lit: boolean;
+  heightLit: boolean;
+  grave: 'stop' | 'doubt' | undefined;
+}
+
+function DrawnPoint({ spot, lit, heightLit, grave }: Props) {
+  const { point, at, name, height, heightReading, measured } = spot;
+  return (
+    <>
+      <g data-on="point" data-id={point.id}>
+        {grave && <circle class={`bench-ring ${grave}`} cx={at[0]} cy={at[1]} r={13} />}
+        <circle class={`point ${measured ? 'sure' : ''} ${lit ? 'lit' : ''}`} cx={at[0]} cy={at[1]} r={lit ? 8 : 5} />
+        <circle class="bench-hit-spot" cx={at[0]} cy={at[1]} r={16} />
+        <text class={`bench-name ${lit ? 'lit' : ''}`} x={name.x} y={name.y} text-anchor={name.anchor}>
+          {point.label}
+        </text>
+      </g>
+      {height !== null && heightReading !== null && (
+        <text
+          class={`bench-value ${heightLit ? 'lit' : ''}`}
+          x={name.x}
+          y={name.y + 19}
+          text-anchor={name.anchor}
+          data-on="reading"
+          data-id={heightReading}
+        >
+          {say().bench.plan.height(height)}
+        </text>
+      )}
+    </>
+  );
+}

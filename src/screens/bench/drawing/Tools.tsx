@@ -1,0 +1,56 @@
+import { say } from '../../../text/index.ts';
+import type { View } from '../../parts/drawing/project.ts';
+import type { PanZoom } from './use-pan-zoom.ts';
+
+interface Props {
+  panZoom: PanZoom;
+  view: View;
+  /** Null where the piece is flat and heights say nothing. */
+  onView: ((view: View) => void) | null;
+}
+
+/** px a tap moves the drawing. */
+const STEP = 80;
+
+/** The same by buttons that fingers, mouse and wheel do. */
+export function Tools({ panZoom, view, onView }: Props) {
+  const words = say().bench.plan;
+  const { look, enlarge, move, whole } = panZoom;
+  const isWhole = look.zoom === 1 && look.x === 0 && look.y === 0;
+  const moves = [
+    [words.left, STEP, 0],
+    [words.right, -STEP, 0],
+    [words.up, 0, STEP],
+    [words.down, 0, -STEP],
+  ] as const;
+  return (
+    <fieldset class="row bench-tools no-print">
+      <legend class="sr-only">{words.tools}</legend>
+      <button type="button" class="button" onClick={() => enlarge(1.5)}>
+        {words.larger}
+      </button>
+      <button type="button" class="button" disabled={look.zoom === 1} onClick={() => enlarge(1 / 1.5)}>
+        {words.smaller}
+      </button>
+      <button type="button" class="button" disabled={isWhole} onClick={whole}>
+        {words.whole}
+      </button>
+      {look.zoom > 1 &&
+        moves.map(([word, x, y]) => (
+          <button key={word} type="button" class="button plain" onClick={() => move(x, y)}>
+            {word}
+          </button>
+        ))}
+      {onView && (
+        <button
+          type="button"
+          class="button"
+          aria-pressed={view === 'slant'}
+          onClick={() => onView(view === 'plan' ? 'slant' : 'plan')}
+        >
+          {words.fromAhead}
+        </button>
+      )}
+    </fieldset>
+  );
+}

@@ -1,0 +1,162 @@
+import { type PieceSketch, type Place, sketchPiece } from '../../../core/cloth/index.ts';
+import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
+import { type Flat, fit as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
+import { readingValue } from '../names.ts';
+import type { Lit } from '../state/lit.ts';
+import { type Label, type Patch, placeLabels, type Wish } from './labels.ts';
+import { runPlaces, type Station, stationsOn } from './stations.ts';
+import type { Look } from './use-pan-zoom.ts';
+
+/** A dimension on the drawing: a line between points, or along an edge. */
+export interface Line {
+  reading: SheetReading;
+  along: Flat[];
+  /** Along an edge, which is drawn anyway. */
+  edge: boolean;
+}
+
+export interface Spot {
+  point: SheetPoint;
+  at: Flat;
+  name: { x: number; y: number; anchor: 'start' | 'middle' | 'end' };
+  /** Height over the datum, as it is written. */
+  height: string | null;
+  heightReading: string | null;
+  measured: boolean;
+}
+
+/** A piece ready to be drawn, px. */
+export interface Scene {
+  lines: Line[];
+  edges: { run: SheetRun; along: Flat[] }[];
+  stations: { station: Station; run: string; at: Flat }[];
+  boxes: Flat[][];
+  uprights: [Flat, Flat][];
+  spots: Spot[];
+  labels: Label[];
+  /** Values without room. */
+  hidden: number;
+}
+
+export interface Frame {
+  width: number;
+  height: number;
+  view: View;
+  look: Look;
+}
+
+const MARGIN = 56;
+const ground = ([x, y]: Place): Place => [x, y, 0];
+
+export function makeScene(sheet: Sheet, piece: string, drawn: PieceSketch, frame: Frame, lit: Lit): Scene {
+  const to = projection(drawn, frame);
+  const flat = (ids: readonly string[]): Flat[] =>
+    ids.flatMap((id) => {
+      const place = drawn.places.get(id);
+      return place ? [to(place)] : [];
+    });
+  const runs = sheet.runs.filter((run) => run.piece === piece);
+  const readings = sheet.readings.filter((reading) => reading.piece === piece && reading.value !== null);
+  const lines = readings.flatMap((reading) => lineOf(reading, runs, flat));
+  const spots = spotsOf(sheet, piece, drawn, to, readings);
+  const stations = runs.flatMap((run) =>
+    stationsOn(run, sheet, drawn).map((station) => ({ station, run: run.id, at: to(station.place) })),
+  );
+  const wishes = lines.flatMap((line) => wishOf(line, sheet, lit));
+  const { labels, hidden } = placeLabels(wishes, spots.flatMap(patchesOf));
+  return {
+    lines,
+    edges: runs.map((run) => ({ run, along: runPlaces(run, drawn).map(to) })),
+    stations,
+    boxes: (sheet.pieces.find(({ id }) => id === piece)?.boxes ?? []).map(flat),
+    uprights:
+      frame.view === 'slant'
+        ? [...drawn.places.values()].map((place): [Flat, Flat] => [to(place), to(ground(place))])
+        : [],
+    spots,
+    labels,
+    hidden,
+  };
+}
+
+export const sketchOf = (sheet: Sheet, piece: string): PieceSketch => sketchPiece(sheet, piece);
+
+/** From the boat to the frame, enlarged and moved as the person looks at it. */
+function projection(drawn: PieceSketch, { width, height, view, look }: Frame): (place: Place) => Flat {
+  const places = [...drawn.places.values()];
+  const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
+  const whole = fitted(shown, view, { width, height, margin: MARGIN });
+  return (place) => {
+    const [x, y] = whole.to(place);
+    return [width / 2 + (x - width / 2) * look.zoom + look.x, height / 2 + (y - height / 2) * look.zoom + look.y];
+  };
+}
+
+type ToFlat = (ids: readonly string[]) => Flat[];
+
+function lineOf(reading: SheetReading, runs: readonly SheetRun[], flat: ToFlat): Line[] {
+  const run = runs.find(({ whole, id }) => whole === reading.id || id === reading.run);
+  if (run?.whole === reading.id) return [{ reading, along: flat(run.points), edge: true }];
+  const [from, ...rest] = reading.points;
+  if ((reading.kind !== 'straight' && reading.kind !== 'girth') || from === undefined || rest.length === 0) return [];
+  const along = flat([from, ...(reading.via ?? []), ...rest]);
+  return along.length > 1 ? [{ reading, along, edge: false }] : [];
+}
+
+/** A value stands on the middle part of its line. */
+function wishOf({ reading, along, edge }: Line, sheet: Sheet, lit: Lit): Wish[] {
+  const middle = Math.max(1, Math.floor(along.length / 2));
+  const [a, b] = edge || along.length > 2 ? [along[middle - 1], along[middle]] : along;
+  if (!a || !b) return [];
+  const shift = edge ? offset(a, b, 16) : ([0, 0] as const);
+  return [
+    {
+      id: reading.id,
+      a: [a[0] + shift[0], a[1] + shift[1]],
+      b: [b[0] + shift[0], b[1] + shift[1]],
+      text: readingValue(reading, sheet),
+      urgent: lit.readings.has(reading.id),
+    },
+  ];
+}
+
+function offset(a: Flat, b: Flat, by: number): Flat {
+  const length = Math.max(1, Math.hypot(b[0] - a[0], b[1] - a[1]));
+  return [((b[1] - a[1]) / length) * by, (-(b[0] - a[0]) / length) * by];
+}
+
+function spotsOf(
+  sheet: Sheet,
+  piece: string,
+  drawn: PieceSketch,
+  to: (place: Place) => Flat,
+  readings: readonly SheetReading[],
+): Spot[] {
+  const own = sheet.points.flatMap((point) => {
+    const place = point.pieces.includes(piece) ? drawn.places.get(point.id) : undefined;
+    return place ? [{ point, at: to(place) }] : [];
+  });
+  const mean = (axis: 0 | 1) => own.reduce((sum, { at }) => sum + at[axis], 0) / Math.max(1, own.length);
+  const middle: Flat = [mean(0), mean(1)];
+  return own.map(({ point, at }) => {
+    const height = readings.find((reading) => reading.kind === 'height' && reading.points[0] === point.id);
+    return {
+      point,
+      at,
+      name: nameSpot(at, middle, 20),
+      height: height ? readingValue(height, sheet) : null,
+      heightReading: height?.id ?? null,
+      measured: drawn.measured.has(point.id) || height !== undefined,
+    };
+  });
+}
+
+/** The room that a point and its name take. */
+function patchesOf({ at, name, height }: Spot): Patch[] {
+  const patches = [
+    { x: at[0], y: at[1], r: 7 },
+    { x: name.x, y: name.y - 5, r: 13 },
+  ];
+  if (height !== null) patches.push({ x: name.x, y: name.y + 15, r: 14 });
+  return patches;
+}

@@ -1,0 +1,38 @@
+import type { PieceSketch, Place } from '../../../core/cloth/index.ts';
+import { pointAlong, polylineLength } from '../../../core/geometry/index.ts';
+import type { Sheet, SheetRun } from '../../../core/job/index.ts';
+
+/** A fastener or a measured place on its edge. */
+export interface Station {
+  reading: string;
+  number: number;
+  place: Place;
+}
+
+export const runPlaces = (run: SheetRun, drawn: PieceSketch): Place[] =>
+  run.points.flatMap((id) => {
+    const place = drawn.places.get(id);
+    return place ? [place] : [];
+  });
+
+/**
+ * Where to draw the stations of an edge. The tape followed the edge, the drawing goes straight from point to point, so
+ * that distances are shared out in proportion where the whole edge is known.
+ */
+export function stationsOn(run: SheetRun, sheet: Sheet, drawn: PieceSketch): Station[] {
+  const line = runPlaces(run, drawn);
+  if (line.length < 2) return [];
+  const readings = new Map(sheet.readings.map((reading) => [reading.id, reading]));
+  const reaches: { reading: string; number: number; reach: number }[] = [];
+  let sum = 0;
+  for (const [index, id] of run.stations.entries()) {
+    const value = readings.get(id)?.value ?? null;
+    if (value === null || value < 0) continue;
+    sum += value;
+    reaches.push({ reading: id, number: index + 1, reach: run.manner === 'gaps' ? sum : value });
+  }
+  const whole = readings.get(run.whole ?? '')?.value ?? 0;
+  const furthest = Math.max(0, ...reaches.map(({ reach }) => reach));
+  const share = whole > 0 && furthest <= whole * 1.02 ? polylineLength(line) / whole : 1;
+  return reaches.map(({ reading, number, reach }) => ({ reading, number, place: pointAlong(line, reach * share) }));
+}

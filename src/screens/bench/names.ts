@@ -1,0 +1,64 @@
+import type { Subject } from '../../core/check/index.ts';
+import type { Sheet, SheetQuestion, SheetReading } from '../../core/job/index.ts';
+import { say } from '../../text/index.ts';
+import { pointLabel, readingName, valueText, whoText } from '../model/words.ts';
+
+const guideWords = (sheet: Sheet, piece: string) => {
+  const kind = sheet.pieces.find((candidate) => candidate.id === piece)?.kind;
+  return kind ? say().guide.pieces[kind] : undefined;
+};
+
+export const pieceName = (sheet: Sheet, id: string): string =>
+  sheet.pieces.find((piece) => piece.id === id)?.name ?? say().bench.history.missing;
+
+export const shotTitle = (sheet: Sheet, piece: string, slot: string): string =>
+  guideWords(sheet, piece)?.shots[slot]?.title ?? slot;
+
+export const questionTitle = (sheet: Sheet, piece: string, slot: string): string =>
+  guideWords(sheet, piece)?.questions[slot]?.title ?? slot;
+
+export function choiceText(sheet: Sheet, question: Pick<SheetQuestion, 'piece' | 'slot'>, choice: string): string {
+  if (choice === 'none-here') return say().guide.noneHere;
+  if (choice === 'could-not-tell') return say().guide.couldNotTell;
+  return guideWords(sheet, question.piece)?.questions[question.slot]?.choices[choice] ?? choice;
+}
+
+export function runTitle(sheet: Sheet, id: string): string {
+  const run = sheet.runs.find((candidate) => candidate.id === id);
+  if (!run) return say().bench.history.missing;
+  return (run.slot && guideWords(sheet, run.piece)?.runs[run.slot]?.title) || labelsOf(sheet, run.points);
+}
+
+export function readingTitle(sheet: Sheet, id: string): string {
+  const reading = sheet.readings.find((candidate) => candidate.id === id);
+  return reading ? readingName(reading, sheet) : say().bench.history.missing;
+}
+
+export const labelsOf = (sheet: Sheet, points: readonly string[]): string =>
+  points.map((id) => pointLabel(sheet, id)).join('–');
+
+/** What can be asked again, by the name people know it by. */
+export function thingName(sheet: Sheet, piece: string, on: Subject['on'], id: string): string {
+  switch (on) {
+    case 'reading':
+      return readingTitle(sheet, id);
+    case 'run':
+      return runTitle(sheet, id);
+    case 'shot':
+      return shotTitle(sheet, piece, id);
+    case 'question':
+      return questionTitle(sheet, piece, id);
+    default:
+      return id;
+  }
+}
+
+export const readingValue = (reading: SheetReading, sheet: Sheet): string =>
+  reading.value === null ? '' : valueText(reading.value, reading.kind, sheet);
+
+/** Everybody who had a hand in a reading, each once. */
+export function readBy(reading: SheetReading): string {
+  const names = reading.takes.filter((take) => take.struck === null).map((take) => whoText(take.who));
+  if (names.length === 0 && reading.answer) names.push(whoText(reading.answer.who));
+  return [...new Set(names)].join(', ');
+}

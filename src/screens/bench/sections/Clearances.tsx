@@ -1,0 +1,50 @@
+import type { Clearance, Sheet } from '../../../core/job/index.ts';
+import { say } from '../../../text/index.ts';
+import type { OpenJob } from '../../model/open-job.ts';
+import { dateText, whoText } from '../../model/words.ts';
+import { Banner } from '../../parts/marks.tsx';
+import { historyText } from '../history-words.ts';
+import { orderOf } from '../state/answers-since.ts';
+
+/** The clearance that counts for a piece: one that stands, otherwise the last that was given. */
+export function clearanceOf(sheet: Sheet, piece: string): Clearance | null {
+  const own = sheet.clearances.filter((clearance) => clearance.piece === piece);
+  return own.findLast(({ voidedBy }) => voidedBy.length === 0) ?? own.at(-1) ?? null;
+}
+
+export function Standing({ clearance }: { clearance: Clearance }) {
+  const words = say().bench.decide;
+  return (
+    <Banner tone="good">
+      <p>
+        <strong>{words.stands(whoText(clearance.who), dateText(clearance.at))}</strong>
+      </p>
+      <p>{words.basis[clearance.basis]}</p>
+    </Banner>
+  );
+}
+
+const SHOWN = 6;
+
+/** A clearance that something later, or not seen then, has overtaken. */
+export function Voided({ clearance, job }: { clearance: Clearance; job: OpenJob }) {
+  const words = say().bench.decide;
+  const since = new Set(clearance.voidedBy);
+  const changed = orderOf(job.entries).ordered.filter((entry) => since.has(entry.id));
+  return (
+    <Banner tone="doubt">
+      <p>
+        <strong>{words.voided(whoText(clearance.who), dateText(clearance.at))}</strong>
+      </p>
+      <ul>
+        {changed.slice(-SHOWN).map((entry) => (
+          <li key={entry.id}>
+            {historyText(entry, job)}{' '}
+            <span class="small">({say().general.signedBy(whoText(entry.who), dateText(entry.at))})</span>
+          </li>
+        ))}
+      </ul>
+      {changed.length > SHOWN && <p>{words.more(changed.length - SHOWN)}</p>}
+    </Banner>
+  );
+}

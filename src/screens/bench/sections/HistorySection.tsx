@@ -1,0 +1,73 @@
+import { useState } from 'preact/hooks';
+import type { Entry } from '../../../core/job/index.ts';
+import { say } from '../../../text/index.ts';
+import type { OpenJob } from '../../model/open-job.ts';
+import { dateText, whoText } from '../../model/words.ts';
+import { historyText, takenBack } from '../history-words.ts';
+import { orderOf } from '../state/answers-since.ts';
+import { entrySubjects } from '../state/entry-subjects.ts';
+import type { Lit } from '../state/lit.ts';
+import { isSelected, toggle } from '../state/selection.ts';
+import { Section } from './Section.tsx';
+
+const LATEST = 12;
+
+/** Who did what when, the newest first by what each had seen, never by a clock. */
+export function HistorySection({ job, lit }: { job: OpenJob; lit: Lit }) {
+  const [all, setAll] = useState(false);
+  const words = say().bench.history;
+  const newest = [...orderOf(job.entries).ordered].reverse();
+  const back = takenBack(job.entries);
+  // What is selected shows its history, however long ago it was.
+  const shown = all ? newest : newest.filter((entry, index) => index < LATEST || lit.entries.has(entry.id));
+  return (
+    <Section at="history">
+      <ul class="list">
+        {shown.map((entry) => (
+          <HistoryLine
+            key={entry.id}
+            entry={entry}
+            job={job}
+            lit={lit.entries.has(entry.id)}
+            takenBack={back.has(entry.id)}
+          />
+        ))}
+      </ul>
+      {newest.length > LATEST && (
+        <button type="button" class="button" onClick={() => setAll(!all)} aria-expanded={all}>
+          {all ? words.fewer : words.all(newest.length)}
+        </button>
+      )}
+    </Section>
+  );
+}
+
+function HistoryLine(props: { entry: Entry; job: OpenJob; lit: boolean; takenBack: boolean }) {
+  const { entry, job, lit } = props;
+  const text = (
+    <span>
+      {props.takenBack ? <s>{historyText(entry, job)}</s> : historyText(entry, job)}{' '}
+      <span class="small quiet">
+        {say().general.signedBy(whoText(entry.who), dateText(entry.at))}
+        {props.takenBack && ` · ${say().bench.history.takenBack}`}
+      </span>
+    </span>
+  );
+  const linked = entrySubjects(entry, job.sheet).some(({ on }) => on !== 'piece');
+  return (
+    <li class={`bench-row ${lit ? 'lit' : ''}`}>
+      {linked ? (
+        <button
+          type="button"
+          class="bench-pick"
+          aria-pressed={isSelected('entry', entry.id)}
+          onClick={() => toggle('entry', entry.id)}
+        >
+          {text}
+        </button>
+      ) : (
+        <p class="bench-line-text">{text}</p>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,92 @@
+import type { SheetPhoto, SheetShot } from '../../../core/job/index.ts';
+import { say } from '../../../text/index.ts';
+import type { OpenJob } from '../../model/open-job.ts';
+import { dateText, whoText } from '../../model/words.ts';
+import { StateMark } from '../../parts/marks.tsx';
+import { PhotoView } from '../../parts/PhotoView.tsx';
+import { labelsOf, shotTitle } from '../names.ts';
+import type { Lit } from '../state/lit.ts';
+import { isSelected, toggle } from '../state/selection.ts';
+import { AskTick } from './AskTick.tsx';
+import { Section } from './Section.tsx';
+
+interface Props {
+  job: OpenJob;
+  piece: string;
+  lit: Lit;
+}
+
+/** The pictures asked for, with their marks, then those that somebody took besides. */
+export function PhotosSection({ job, piece, lit }: Props) {
+  const shots = job.sheet.shots.filter((shot) => shot.piece === piece);
+  const asked = new Set(shots.flatMap((shot) => shot.photos));
+  const others = job.sheet.photos.filter((photo) => photo.piece === piece && !asked.has(photo.id));
+  const words = say().bench.photos;
+  return (
+    <Section at="photos">
+      {shots.length === 0 && others.length === 0 && <p class="quiet">{words.none}</p>}
+      {shots.map((shot) => (
+        <ShotShown key={shot.slot} shot={shot} job={job} lit={lit} />
+      ))}
+      {others.length > 0 && <h3>{words.other}</h3>}
+      {others.map((photo) => (
+        <PhotoShown key={photo.id} photo={photo} job={job} title={words.other} lit={lit} />
+      ))}
+    </Section>
+  );
+}
+
+function ShotShown({ shot, job, lit }: { shot: SheetShot; job: OpenJob; lit: Lit }) {
+  const words = say().bench.photos;
+  const { sheet } = job;
+  const title = shotTitle(sheet, shot.piece, shot.slot);
+  const photos = sheet.photos.filter((photo) => shot.photos.includes(photo.id));
+  const marked = new Set(photos.flatMap((photo) => photo.marks.map((mark) => mark.point)));
+  const unmarked = shot.points.filter((point) => !marked.has(point));
+  return (
+    <div class={`bench-row stack ${lit.shots.has(shot.slot) ? 'lit' : ''}`} data-row={`shot:${shot.slot}`}>
+      <h3>
+        <button
+          type="button"
+          class="bench-name-button"
+          aria-pressed={isSelected('shot', shot.slot)}
+          onClick={() => toggle('shot', shot.slot)}
+        >
+          {title}
+        </button>
+      </h3>
+      {photos.map((photo) => (
+        <PhotoShown key={photo.id} photo={photo} job={job} title={title} lit={lit} />
+      ))}
+      {photos.length === 0 && <Without shot={shot} />}
+      {photos.length > 0 && unmarked.length > 0 && (
+        <p>
+          <StateMark mark="doubt">{words.unmarked(labelsOf(sheet, unmarked))}</StateMark>
+        </p>
+      )}
+      <AskTick sheet={sheet} piece={shot.piece} on="shot" id={shot.slot} name={title} />
+    </div>
+  );
+}
+
+function Without({ shot }: { shot: SheetShot }) {
+  const words = say().bench.photos;
+  const { answer } = shot;
+  if (!answer) return <StateMark mark="open">{words.open}</StateMark>;
+  const said = answer.answer === 'could-not' ? words.couldNot : words.noneHere;
+  return (
+    <p>
+      {words.without(said, answer.reason)}{' '}
+      <span class="small quiet">{say().general.signedBy(whoText(answer.who), dateText(answer.at))}</span>
+    </p>
+  );
+}
+
+function PhotoShown({ photo, job, title, lit }: { photo: SheetPhoto; job: OpenJob; title: string; lit: Lit }) {
+  return (
+    <div class="stack">
+      <PhotoView photo={photo} sheet={job.sheet} title={title} lit={lit.points} />
+      <p class="small quiet">{say().general.signedBy(whoText(photo.who), dateText(photo.at))}</p>
+    </div>
+  );
+}

@@ -1,0 +1,140 @@
+import { useState } from 'preact/hooks';
+import type { SheetReading, Take } from '../../../core/job/index.ts';
+import { say } from '../../../text/index.ts';
+import { act, type OpenJob } from '../../model/open-job.ts';
+import { readingName, whoText } from '../../model/words.ts';
+import { type Mark, StateMark } from '../../parts/marks.tsx';
+import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
+import { readBy, readingValue } from '../names.ts';
+import { isSelected, toggle } from '../state/selection.ts';
+import { AskTick } from './AskTick.tsx';
+import { jumpTo } from './Section.tsx';
+
+interface Props {
+  reading: SheetReading;
+  job: OpenJob;
+  wide: boolean;
+  lit: boolean;
+}
+
+/** One reading; selected, its takes can be struck out. */
+export function ReadingRow({ reading, job, wide, lit }: Props) {
+  const [striking, setStriking] = useState<Take | null>(null);
+  const name = readingName(reading, job.sheet);
+  const open = isSelected('reading', reading.id);
+  const words = say().bench.readings;
+  return (
+    <>
+      <tr class={lit ? 'lit' : ''} data-row={`reading:${reading.id}`}>
+        <th scope="row">
+          <button
+            type="button"
+            class="bench-name-button"
+            aria-pressed={open}
+            onClick={() => toggle('reading', reading.id)}
+          >
+            {name}
+          </button>
+          {!wide && <State reading={reading} job={job} />}
+          <AskTick sheet={job.sheet} piece={reading.piece} on="reading" id={reading.id} name={name} />
+        </th>
+        <td>
+          <Takes reading={reading} onStrike={open ? setStriking : null} />
+          {open && !wide && (
+            <button type="button" class="button plain" onClick={() => jumpTo('plan')}>
+              {say().bench.judge.showOnPlan}
+            </button>
+          )}
+        </td>
+        <td class="number">
+          {readingValue(reading, job.sheet)}
+          {counted(reading) > 1 && <span class="small quiet bench-under">{words.mean(counted(reading))}</span>}
+        </td>
+        {wide && <td>{readBy(reading)}</td>}
+        {wide && (
+          <td>
+            <State reading={reading} job={job} />
+          </td>
+        )}
+      </tr>
+      {striking && (
+        <tr>
+          <td colSpan={wide ? 5 : 3}>
+            <ReasonPicker
+              question={words.strikeWhy(striking.text, name)}
+              reasons={words.strikeReasons}
+              onCancel={() => setStriking(null)}
+              onReason={(reason) => {
+                setStriking(null);
+                void act('take.strike', { take: striking.id, reason });
+              }}
+            />
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+const counted = (reading: SheetReading): number => reading.takes.filter((take) => take.struck === null).length;
+
+function Takes({ reading, onStrike }: { reading: SheetReading; onStrike: ((take: Take) => void) | null }) {
+  const words = say().bench.readings;
+  if (reading.takes.length === 0) return <span class="quiet">{words.noTake}</span>;
+  return (
+    <ul class="stack bench-takes">
+      {reading.takes.map((take) => (
+        <li key={take.id}>
+          {take.struck ? (
+            <>
+              <s class="number">{take.text}</s>{' '}
+              <span class="small quiet">{words.struck(take.struck.reason, whoText(take.struck.who))}</span>
+            </>
+          ) : (
+            <span class="number">{take.text}</span>
+          )}
+          {onStrike && !take.struck && (
+            <button type="button" class="button plain" onClick={() => onStrike(take)}>
+              {words.strike(take.text)}
+            </button>
+          )}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+const marks: Record<SheetReading['state'], Mark> = {
+  open: 'open',
+  measured: 'good',
+  'none-here': 'note',
+  'could-not': 'doubt',
+};
+
+/** Where the reading stands; a standing finding about it outweighs that it was measured. */
+function State({ reading, job }: { reading: SheetReading; job: OpenJob }) {
+  const words = say().bench.readings;
+  const worst = worstOn(reading, job);
+  return (
+    <>
+      {worst && <StateMark mark={worst}>{say().general.severities[worst]}</StateMark>}
+      {worst && reading.state === 'measured' ? null : (
+        <StateMark mark={marks[reading.state]}>{words.states[reading.state]}</StateMark>
+      )}
+      {reading.answer && reading.answer.reason !== '' && <span class="small bench-under">{reading.answer.reason}</span>}
+      {!reading.needed && <span class="small quiet bench-under">{words.optional}</span>}
+    </>
+  );
+}
+
+function worstOn(reading: SheetReading, job: OpenJob): 'stop' | 'doubt' | null {
+  const grave = job.findings
+    .filter(
+      ({ accepted, rule, subjects }) =>
+        accepted === null &&
+        !rule.startsWith('missing-') &&
+        subjects.some(({ on, id }) => on === 'reading' && id === reading.id),
+    )
+    .map(({ severity }) => severity);
+  return grave.includes('stop') ? 'stop' : grave.includes('doubt') ? 'doubt' : null;
+}

@@ -1,0 +1,62 @@
+import { type Caution, guideOf } from '../../../core/guide/index.ts';
+import type { SheetPiece } from '../../../core/job/index.ts';
+import { say } from '../../../text/index.ts';
+import type { OpenJob } from '../../model/open-job.ts';
+import { dateText, whoText } from '../../model/words.ts';
+import { Section } from './Section.tsx';
+
+/** What somebody wrote down besides. */
+export function NotesSection({ job }: { job: OpenJob }) {
+  const { notes, details } = job.sheet;
+  if (notes.length === 0 && details.note === '') return null;
+  return (
+    <Section at="notes">
+      {details.note !== '' && <p class="bench-said">{details.note}</p>}
+      {notes.map((note) => (
+        <p key={note.id}>
+          <span class="bench-said">{note.text}</span>{' '}
+          <span class="small quiet">{say().general.signedBy(whoText(note.who), dateText(note.at))}</span>
+        </p>
+      ))}
+    </Section>
+  );
+}
+
+/** Entries that came with the packet and do nothing here, counted by kind and reason. */
+export function CarriedSection({ job }: { job: OpenJob }) {
+  const { carried } = job.sheet;
+  if (carried.length === 0) return null;
+  const counts = new Map<string, { kind: string; why: (typeof carried)[number]['why']; count: number }>();
+  for (const { kind, why } of carried) {
+    const key = `${why}:${kind}`;
+    counts.set(key, { kind, why, count: (counts.get(key)?.count ?? 0) + 1 });
+  }
+  const words = say().bench.carried;
+  return (
+    <Section at="carried">
+      <ul>
+        {[...counts].map(([key, { kind, why, count }]) => (
+          <li key={key} class="bench-said">
+            {words.line(count, kind, words.why[why])}
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}
+
+/** What can hurt somebody with this piece; each once. */
+export function CautionsSection({ piece }: { piece: SheetPiece }) {
+  const walk = guideOf(piece.kind)?.walk ?? [];
+  const cautions = [...new Set(walk.flatMap((step): readonly Caution[] => step.cautions ?? []))];
+  if (cautions.length === 0) return null;
+  return (
+    <Section at="cautions">
+      <ul class="stack">
+        {cautions.map((caution) => (
+          <li key={caution}>{say().cautions.texts[caution]}</li>
+        ))}
+      </ul>
+    </Section>
+  );
+}
