@@ -1,5 +1,5 @@
 import { openDB } from 'idb';
-import { asFailure, asOpeningFailure, StoreFailure, type StoreFailureCode } from './failure.ts';
+import { asFailure, asOpeningFailure, isTorn, StoreFailure, type StoreFailureCode } from './failure.ts';
 import { DATABASE, type Database, type Schema, upgrade, VERSION } from './schema.ts';
 
 export type OpenFunction = typeof openDB<Schema>;
@@ -16,6 +16,8 @@ export interface ConnectionOptions {
   onTrouble?(code: StoreFailureCode): void;
   /** The database was there and is now a new, empty one: somebody cleared the site's data under the open page. */
   onEmptied?(): void;
+  /** The disk was full to the last byte in the middle of a write: see settle.ts. */
+  onTorn?(): void;
 }
 
 /**
@@ -28,6 +30,7 @@ export class Connection {
   readonly #patience: number;
   readonly #onTrouble: (code: StoreFailureCode) => void;
   readonly #onEmptied: () => void;
+  readonly #onTorn: () => void;
   #current: Promise<Database> | null = null;
   #wasOpen = false;
 
@@ -37,6 +40,7 @@ export class Connection {
     this.#patience = options.patience ?? 4000;
     this.#onTrouble = options.onTrouble ?? (() => undefined);
     this.#onEmptied = options.onEmptied ?? (() => undefined);
+    this.#onTorn = options.onTorn ?? (() => undefined);
   }
 
   /** Opens the database unless it is open. Throws StoreFailure. */
@@ -73,7 +77,8 @@ export class Connection {
     try {
       return await within(patience, work(database));
     } catch (error) {
-      if (asFailure(error).code === 'closed') this.#drop(opening);
+      if (isTorn(error)) this.#onTorn();
+      if (isTorn(error) || asFailure(error).code === 'closed') this.#drop(opening);
       throw error;
     }
   }

@@ -25,9 +25,24 @@ export function isLasting(failure: StoreFailure): boolean {
 const nameOf = (error: unknown): string =>
   typeof error === 'object' && error !== null && 'name' in error ? String(error.name) : '';
 
+const messageOf = (error: unknown): string =>
+  error instanceof Error || error instanceof DOMException ? error.message : '';
+
+/**
+ * Whether a write failed in the browser's own files because the disk is full to the last byte. Chromium then closes
+ * the connection with UnknownError "… IO error: … FILE_ERROR_NO_SPACE" and leaves its log torn.
+ */
+export function isTorn(error: unknown): boolean {
+  const cause = error instanceof StoreFailure ? error.cause : error;
+  return nameOf(cause) === 'UnknownError' && /NO_SPACE|IO error/.test(messageOf(cause));
+}
+
 /** The failure a thrown value stands for, while reading or writing. */
 export function asFailure(error: unknown): StoreFailure {
   if (error instanceof StoreFailure) return error;
+  if (isTorn(error)) return new StoreFailure('full', error);
+  // Chromium, a large value on a full disk: DataError "Failed to write blobs (IOError)".
+  if (nameOf(error) === 'DataError' && messageOf(error).includes('write blobs')) return new StoreFailure('full', error);
   switch (nameOf(error)) {
     case 'QuotaExceededError':
       return new StoreFailure('full', error);

@@ -2,6 +2,7 @@ import { computed, type ReadonlySignal, type Signal, signal } from '@preact/sign
 import type { Entry } from '../../core/job/index.ts';
 import { uuid } from '../clock.ts';
 import { Connection, type ConnectionOptions } from './connection.ts';
+import type { AppendOutcome, PhotoIds, Store, Unsaved } from './contract.ts';
 import { asFailure, isLasting, StoreFailure, type StoreFailureCode } from './failure.ts';
 import { type Held, HeldBatches } from './held.ts';
 import { listSummaries } from './jobs.ts';
@@ -18,70 +19,10 @@ import {
 } from './logbook.ts';
 import { type Database, type JobRecord, type JobSummary, type LastCopy, StoredPhoto } from './schema.ts';
 import { type Settings, settingsOver } from './settings.ts';
+import { BALLAST_BYTES, beginNewLog } from './settle.ts';
 import { read, type WriteTransaction, write } from './transact.ts';
 
-/** What is only in memory because it could not be written. code: why. */
-export interface Unsaved {
-  entries: readonly Entry[];
-  photos: readonly StoredPhoto[];
-  code: StoreFailureCode;
-}
-
-export type AppendOutcome = 'saved' | Exclude<StoreFailureCode, 'conflict'>;
-
-/** Which of a job's pictures are on this device, and which its logbook names but are not here. */
-export interface PhotoIds {
-  here: string[];
-  missing: string[];
-}
-
-/** The jobs on this device. What a method throws is a StoreFailure. */
-export interface Store {
-  /** What could not be written; null when everything is on disk. Offer a backup file of it and block leaving. */
-  readonly unsaved: ReadonlySignal<Unsaved | null>;
-  /** Something given to the store is not known to be on disk: under way, or unsaved. */
-  readonly atRisk: ReadonlySignal<boolean>;
-  /** The latest trouble with the disk; null after the next write that went through. */
-  readonly trouble: ReadonlySignal<StoreFailureCode | null>;
-  /**
-   * The site's data was cleared under the open page, by a person or the browser. What a screen still holds can be
-   * written back with `importEntries`.
-   */
-  readonly emptied: ReadonlySignal<boolean>;
-  readonly settings: Settings;
-  /** This device's own id: made once, the same ever after. Never throws; where it cannot be kept it lasts the visit. */
-  deviceId(): Promise<string>;
-  /**
-   * Writes entries of one job, and the pictures they name, in one strict transaction. 'saved': all of it is on disk,
-   * and only then. Any other code: it is kept in `unsaved` and tried again with every later append, with `retry` and
-   * when the page comes back to the front. An entry that is here already is passed over. Throws on 'conflict' only
-   * (an id that is here with other content, or entries of several jobs): then nothing of the call is stored or kept.
-   */
-  append(entries: readonly Entry[], photos?: readonly StoredPhoto[]): Promise<AppendOutcome>;
-  /** Tries to write what is unsaved; `unsaved` tells the outcome. */
-  retry(): Promise<void>;
-  /** A job's logbook, what is unsaved included; and what is on disk but cannot be read. Empty for an unknown job. */
-  readJob(job: string): Promise<JobRead>;
-  /** Latest first. */
-  listJobs(): Promise<JobSummary[]>;
-  /**
-   * Merges a packet's logbook and pictures, all or nothing. The caller has checked that the bytes have their hashes.
-   * Entries of another job are a 'conflict'.
-   */
-  importEntries(job: string, entries: readonly Entry[], photos: readonly StoredPhoto[]): Promise<Imported>;
-  putPhoto(photo: StoredPhoto): Promise<void>;
-  /** Null when it is not here, or cannot be read. */
-  getPhoto(sha256: string): Promise<StoredPhoto | null>;
-  photoIds(job: string): Promise<PhotoIds>;
-  setLastCopy(job: string, copy: LastCopy): Promise<void>;
-  setArchived(job: string, archived: boolean): Promise<void>;
-  /** Removes the job, its unsaved entries and its pictures from this device for good. */
-  deleteJob(job: string): Promise<void>;
-  /** Lets go of the database; the next use opens it again. */
-  close(): void;
-}
-
-export interface StoreOptions extends Omit<ConnectionOptions, 'onTrouble' | 'onEmptied'> {
+export interface StoreOptions extends Omit<ConnectionOptions, 'onTrouble' | 'onEmptied' | 'onTorn'> {
   /** Where 'visibilitychange' is heard; the document when there is one. */
   page?: Pick<Document, 'addEventListener' | 'removeEventListener' | 'visibilityState'> | null;
 }
@@ -96,40 +37,58 @@ export async function openStore(options: StoreOptions = {}): Promise<Store> {
   const onEmptied = (): void => {
     emptied.value = true;
   };
-  const connection = new Connection({ ...options, onTrouble, onEmptied });
+  const torn = signal(false);
+  const onTorn = (): void => {
+    torn.value = true;
+  };
+  const connection = new Connection({ ...options, onTrouble, onEmptied, onTorn });
   await connection.ready();
   trouble.value = null;
   const page = options.page ?? (typeof document === 'undefined' ? null : document);
-  return new DiskStore(connection, { trouble, emptied }, page);
+  return new DiskStore(connection, { trouble, emptied, torn }, page);
 }
+
+/** How the disk is. */
+interface Condition {
+  trouble: Signal<StoreFailureCode | null>;
+  emptied: ReadonlySignal<boolean>;
+  torn: Signal<boolean>;
+}
+
+const MINUTE = 60_000;
 
 class DiskStore implements Store {
   readonly settings: Settings;
   readonly trouble: ReadonlySignal<StoreFailureCode | null>;
   readonly emptied: ReadonlySignal<boolean>;
+  readonly torn: ReadonlySignal<boolean>;
   readonly unsaved: ReadonlySignal<Unsaved | null>;
   readonly atRisk: ReadonlySignal<boolean>;
   readonly #held = new HeldBatches();
   readonly #trouble: Signal<StoreFailureCode | null>;
+  readonly #torn: Signal<boolean>;
   readonly #connection: Connection;
   readonly #stopListening: () => void;
   #turn: Promise<unknown> = Promise.resolve();
   #deviceId: Promise<string> | null = null;
+  #settleNotBefore = 0;
 
   constructor(
     connection: Connection,
-    { trouble, emptied }: { trouble: Signal<StoreFailureCode | null>; emptied: ReadonlySignal<boolean> },
+    { trouble, emptied, torn }: Condition,
     page: NonNullable<StoreOptions['page']> | null,
   ) {
     this.#connection = connection;
     this.#trouble = trouble;
     this.trouble = trouble;
     this.emptied = emptied;
+    this.#torn = torn;
+    this.torn = torn;
     this.settings = settingsOver(connection);
     this.atRisk = this.#held.any;
     this.unsaved = computed(() => describe(this.#held.failed.value));
     const onVisible = (): void => {
-      if (page?.visibilityState === 'visible' && this.unsaved.peek()) void this.retry();
+      if (page?.visibilityState === 'visible' && (this.unsaved.peek() || torn.peek())) void this.retry();
     };
     page?.addEventListener('visibilitychange', onVisible);
     this.#stopListening = () => page?.removeEventListener('visibilitychange', onVisible);
@@ -154,7 +113,9 @@ class DiskStore implements Store {
 
   retry(): Promise<void> {
     return this.#inTurn(async () => {
+      this.#settleNotBefore = 0;
       await this.#writeHeld();
+      await this.#settle();
     });
   }
 
@@ -256,11 +217,27 @@ class DiskStore implements Store {
     try {
       const result = await this.#connection.run((database) => write(database, body), bytes);
       this.#trouble.value = null;
+      await this.#settle();
       return result;
     } catch (error) {
-      const failure = asFailure(error);
+      let failure = asFailure(error);
+      // While the disk is full, Chromium cannot even open its database again.
+      if (failure.code === 'closed' && this.#torn.peek()) failure = new StoreFailure('full', error);
       if (failure.code !== 'conflict') this.#trouble.value = failure.code;
       throw failure;
+    }
+  }
+
+  /** Makes a torn database safe as soon as there is room; while there is not, tries no more than once a minute. */
+  async #settle(): Promise<void> {
+    if (!this.#torn.peek() || Date.now() < this.#settleNotBefore) return;
+    this.#settleNotBefore = Date.now() + MINUTE;
+    try {
+      await this.#connection.run(beginNewLog, BALLAST_BYTES);
+      this.#torn.value = false;
+      this.#settleNotBefore = 0;
+    } catch {
+      // Still no room. `torn` goes on saying so.
     }
   }
 

@@ -9,7 +9,7 @@ const job = uuid();
 let stores: Store[] = [];
 let disk = faultyDisk();
 const start = async (options: StoreOptions = {}): Promise<Store> => {
-  const store = await openStore({ open: disk.open, patience: 60, ...options });
+  const store = await openStore({ open: disk.open, patience: 5000, ...options });
   stores.push(store);
   return store;
 };
@@ -62,7 +62,7 @@ describe('a connection that died while the page slept', () => {
   });
 
   it('that swallows a write without an answer is given up after a while, and the write does not double', async () => {
-    const store = await start();
+    const store = await start({ patience: 400 });
     const real = IDBObjectStore.prototype.add;
     let swallowed = 0;
     IDBObjectStore.prototype.add = function (value, key) {
@@ -184,6 +184,69 @@ describe('a full disk', () => {
   });
 });
 
+describe('a disk full to the last byte, which tears the browser’s own log', () => {
+  const NO_SPACE = 'Connection is closing because of: IO error: 000003.log: FILE_ERROR_NO_SPACE';
+  const noSpace = (): never => {
+    throw new DOMException(NO_SPACE, 'UnknownError');
+  };
+  const settings = (): Promise<string[]> => onDisk((database: Database) => database.getAllKeys('settings'));
+
+  it('is not tried again at once, and goes on as full when the database cannot even be opened', async () => {
+    const store = await start();
+    disk.fault = noSpace;
+    expect(await store.append([opening(job)])).toBe('full');
+    expect(disk.opened).toBe(1);
+    expect(store.torn.value).toBe(true);
+    disk.fault = dead;
+    expect(await store.append([note(job, 'more')])).toBe('full');
+    expect(store.unsaved.value?.entries).toHaveLength(2);
+  });
+
+  it('has its log begun anew with the first write that goes through, and nothing of that is left', async () => {
+    const store = await start();
+    disk.fault = noSpace;
+    await store.append([opening(job)]);
+    let transactions = 0;
+    disk.fault = () => void transactions++;
+    expect(await store.append([note(job, 'more')])).toBe('saved');
+    expect(transactions).toBe(2 + 11);
+    expect([store.torn.value, store.unsaved.value]).toEqual([false, null]);
+    expect(await settings()).toEqual([]);
+    await store.append([note(job, 'and more')]);
+    expect(transactions).toBe(2 + 11 + 1);
+  });
+
+  it('stays torn while there is no room for that, without asking with every entry; a retry asks again', async () => {
+    const store = await start();
+    disk.fault = noSpace;
+    await store.append([opening(job)]);
+    let asked = 0;
+    disk.fault = () => {
+      asked += 1;
+      // The entry that waited goes through; there is no room for the noise that follows.
+      if (asked === 2) noSpace();
+    };
+    expect(await store.append([note(job, 'more')])).toBe('saved');
+    expect([store.torn.value, store.unsaved.value]).toEqual([true, null]);
+    let transactions = 0;
+    disk.fault = () => void transactions++;
+    expect(await store.append([note(job, 'small')])).toBe('saved');
+    expect([transactions, store.torn.value]).toEqual([1, true]);
+    await store.retry();
+    expect(store.torn.value).toBe(false);
+    expect((await store.readJob(job)).entries).toHaveLength(3);
+  });
+
+  it('is told from a large value that found no room, which tears nothing', async () => {
+    const store = await start();
+    disk.fault = () => {
+      throw new DOMException('Failed to write blobs (IOError)', 'DataError');
+    };
+    expect(await store.append([opening(job)])).toBe('full');
+    expect(store.torn.value).toBe(false);
+  });
+});
+
 describe('data cleared under the open page', () => {
   it('is not said of a first visit, nor of a connection opened again', async () => {
     const store = await start();
@@ -227,7 +290,7 @@ describe('two tabs and two versions', () => {
   it('gives up by name on a tab that does not let go, and does not hold the database afterwards', async () => {
     const old = await openDB(DATABASE, 1);
     const open: NonNullable<StoreOptions['open']> = (name, _version, callbacks) => openDB(name, 2, callbacks);
-    await expect(openStore({ open, patience: 30 })).rejects.toMatchObject({ code: 'blocked' });
+    await expect(openStore({ open, patience: 400 })).rejects.toMatchObject({ code: 'blocked' });
     old.close();
     // Were the late connection kept, deleting would be blocked.
     await new Promise((resolve) => setTimeout(resolve, 30));
@@ -244,7 +307,7 @@ describe('two tabs and two versions', () => {
   it('waits for a tab that lets go in time', async () => {
     const old = await openDB(DATABASE, 1);
     const open: NonNullable<StoreOptions['open']> = (name, _version, callbacks) => openDB(name, 2, callbacks);
-    const opening = openStore({ open, patience: 2000 });
+    const opening = openStore({ open, patience: 5000 });
     setTimeout(() => old.close(), 20);
     stores.push(await opening);
     expect(stores[0]?.trouble.value).toBeNull();
