@@ -22,7 +22,7 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
     <div class="bench-details">
       {piece && (
         <>
-          <DecideSection job={job} piece={piece} />
+          <DecideSection job={job} piece={piece} lit={lit} />
           <UndoLast job={job} />
           <FindingsSection job={job} piece={piece.id} lit={lit} />
           <DisputesSection job={job} piece={piece.id} />

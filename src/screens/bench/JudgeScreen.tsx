@@ -10,7 +10,6 @@ import { BenchDrawing } from './drawing/BenchDrawing.tsx';
 import { JobList } from './JobList.tsx';
 import { PieceChoice } from './PieceChoice.tsx';
 import { jumpTo, Section, type SectionKey } from './sections/Section.tsx';
-import { SelectedLine } from './sections/SelectedLine.tsx';
 import { endAsk } from './state/ask-draft.ts';
 import { litBy } from './state/lit.ts';
 import { selected } from './state/selection.ts';
@@ -26,9 +25,7 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
   const lit = litBy(selected.value, job, piece?.id ?? '');
   return (
     <div class="bench">
-      <TopBar back={{ at: 'inbox' }} title={titleOf(job)}>
-        {sheet.demo && <span class="demo-mark">{say().general.demoMark}</span>}
-      </TopBar>
+      <TopBar back={{ at: 'inbox' }} title={titleOf(job)} />
       <Notices job={job} />
       <div class="bench-columns">
         {wide && (
@@ -42,7 +39,6 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
           {piece ? (
             <Section at="plan">
               <BenchDrawing key={piece.id} job={job} piece={piece.id} lit={lit} />
-              <SelectedLine job={job} piece={piece.id} lit={lit} />
             </Section>
           ) : (
             <p>{say().bench.judge.noPiece}</p>
@@ -67,6 +63,7 @@ function titleOf({ sheet }: OpenJob): string {
 function Notices({ job }: { job: OpenJob }) {
   return (
     <>
+      {job.sheet.demo && <p class="demo-mark">{say().general.demoMark}</p>}
       <DropHere current={job.id} />
       {job.damaged > 0 && (
         <Banner tone="doubt">

@@ -37,7 +37,12 @@ function PieceState({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
   if (cleared) return <StateMark mark="good">{say().bench.decide.clear}</StateMark>;
   const { standing } = gates(job.sheet, job.findings, piece.id).cut;
   const stops = standing.filter(({ severity }) => severity === 'stop').length;
-  if (stops > 0) return <StateMark mark="stop">{words.stops(stops)}</StateMark>;
-  if (standing.length > 0) return <StateMark mark="doubt">{words.doubts(standing.length)}</StateMark>;
-  return <StateMark mark="open">{words.clear}</StateMark>;
+  const doubts = standing.length - stops;
+  if (standing.length === 0) return <StateMark mark="open">{words.clear}</StateMark>;
+  return (
+    <span class="row">
+      {stops > 0 && <StateMark mark="stop">{words.stops(stops)}</StateMark>}
+      {doubts > 0 && <StateMark mark="doubt">{words.doubts(doubts)}</StateMark>}
+    </span>
+  );
 }

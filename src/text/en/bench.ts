@@ -36,7 +36,7 @@ export const bench = {
   sections: {
     plan: 'Plan',
     decide: 'Decide',
-    findings: 'Findings',
+    findings: 'Other findings',
     readings: 'Readings',
     runs: 'Edges and fasteners',
     photos: 'Photos',
@@ -54,7 +54,6 @@ export const bench = {
       `${piece}, drawn to scale from ${readings === 1 ? '1 reading' : `${readings} readings`}. The same readings stand in the table.`,
     bow: 'bow ▲',
     slant: 'seen from ahead, slantwise',
-    fromAbove: 'From above',
     fromAhead: 'With heights',
     larger: 'Larger',
     smaller: 'Smaller',
@@ -66,11 +65,9 @@ export const bench = {
     tools: 'Move the drawing',
     hidden: (count: number) =>
       `${count === 1 ? '1 value has' : `${count} values have`} no room at this size. Draw it larger, or select the reading.`,
-    stopLine: 'a stop speaks of this line or point',
-    doubtLine: 'look again at this line or point',
+    dashed: 'Dashed lines and rings:',
     nominal: 'Hollow points are not measured yet: they stand where such a point usually is.',
     height: (value: string) => `↥ ${value}`,
-    scale: (length: string) => length,
   },
   readings: {
     caption: 'Every reading of this piece: select one to see its line, its findings and its photos',
@@ -125,7 +122,7 @@ export const bench = {
   },
   answers: { none: 'This piece asks no question.', open: 'not answered' },
   findings: {
-    none: 'Nothing to say about this piece.',
+    none: 'Nothing else to say about this piece.',
     accepted: (reason: string, who: string, when: string) => `Accepted by ${who}, ${when}: ${reason}`,
     accept: 'It is right as it is',
     acceptWhy: 'Why is it right?',

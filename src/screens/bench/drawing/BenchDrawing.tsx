@@ -3,6 +3,7 @@ import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import type { View } from '../../parts/drawing/project.ts';
 import { StateMark } from '../../parts/marks.tsx';
+import { SelectedLine } from '../sections/SelectedLine.tsx';
 import type { Lit } from '../state/lit.ts';
 import { toggle } from '../state/selection.ts';
 import { WIDE } from '../use-wide.ts';
@@ -45,14 +46,20 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
           </text>
         </svg>
       </div>
+      <SelectedLine job={job} piece={piece} lit={lit} />
       <Tools panZoom={panZoom} view={view} onView={declared?.flat ? null : setView} />
       <p class="small">
         <strong>{words.picture}</strong>{' '}
         {scene.spots.some(({ measured }) => !measured) && <span class="quiet">{words.nominal} </span>}
         {scene.hidden > 0 && <span class="quiet">{words.hidden(scene.hidden)}</span>}
       </p>
-      {marked.any.stop && <StateMark mark="stop">{words.stopLine}</StateMark>}
-      {marked.any.doubt && <StateMark mark="doubt">{words.doubtLine}</StateMark>}
+      {(marked.any.stop || marked.any.doubt) && (
+        <p class="row bench-legend small">
+          {words.dashed}
+          {marked.any.stop && <StateMark mark="stop">{say().general.severities.stop}</StateMark>}
+          {marked.any.doubt && <StateMark mark="doubt">{say().general.severities.doubt}</StateMark>}
+        </p>
+      )}
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import type { Flat } from '../../parts/drawing/project.ts';
 import type { Lit } from '../state/lit.ts';
+import { CHARACTER, type Label } from './labels.ts';
 import type { Marked } from './marked.ts';
 import type { Line, Scene } from './scene.ts';
 
@@ -36,20 +37,28 @@ export function DrawnLines({ scene, lit, marked }: Props) {
         <Dimension key={line.reading.id} line={line} lit={isLit(line)} grave={marked.readings.get(line.reading.id)} />
       ))}
       <Fasteners scene={scene} lit={lit} marked={marked} />
-      {scene.labels.map(({ id, text, x, y, turn }) => (
-        <text
-          key={id}
-          class={`bench-value ${lit.readings.has(id) ? 'lit' : ''}`}
-          transform={`translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${turn.toFixed(1)})`}
-          dy="0.35em"
-          text-anchor="middle"
-          data-on="reading"
-          data-id={id}
-        >
-          {text}
-        </text>
+      {scene.labels.map((label) => (
+        <Value key={label.id} label={label} lit={lit.readings.has(label.id)} />
       ))}
     </>
+  );
+}
+
+/** A value on a ground of its own: a line showing between its figures would read as a dash. */
+function Value({ label, lit }: { label: Label; lit: boolean }) {
+  const { id, text, x, y, turn } = label;
+  const width = text.length * CHARACTER;
+  return (
+    <g
+      transform={`translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${turn.toFixed(1)})`}
+      data-on="reading"
+      data-id={id}
+    >
+      <rect class="bench-ground" x={-width / 2} y={-9} width={width} height={18} />
+      <text class={`bench-value ${lit ? 'lit' : ''}`} dy="0.35em" text-anchor="middle">
+        {text}
+      </text>
+    </g>
   );
 }
 

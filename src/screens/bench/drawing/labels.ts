@@ -26,7 +26,7 @@ export interface Label {
 }
 
 /** px; what a character of the drawing's type takes on the average. */
-const CHARACTER = 8.6;
+export const CHARACTER = 8.6;
 const HALF_HEIGHT = 9;
 /** Where along its line a value is tried, the best place first. */
 const TRIES = [0.5, 0.38, 0.62, 0.3, 0.7, 0.22, 0.78, 0.15, 0.85];

@@ -45,7 +45,7 @@ export interface Frame {
   look: Look;
 }
 
-const MARGIN = 56;
+const MARGIN = 64;
 const ground = ([x, y]: Place): Place => [x, y, 0];
 
 export function makeScene(sheet: Sheet, piece: string, drawn: PieceSketch, frame: Frame, lit: Lit): Scene {
@@ -62,7 +62,8 @@ export function makeScene(sheet: Sheet, piece: string, drawn: PieceSketch, frame
   const stations = runs.flatMap((run) =>
     stationsOn(run, sheet, drawn).map((station) => ({ station, run: run.id, at: to(station.place) })),
   );
-  const wishes = lines.flatMap((line) => wishOf(line, sheet, lit));
+  const middle = middleOf(spots.map(({ at }) => at));
+  const wishes = lines.flatMap((line) => wishOf(line, sheet, lit, middle, runs));
   const { labels, hidden } = placeLabels(wishes, spots.flatMap(patchesOf));
   return {
     lines,
@@ -103,27 +104,51 @@ function lineOf(reading: SheetReading, runs: readonly SheetRun[], flat: ToFlat):
   return along.length > 1 ? [{ reading, along, edge: false }] : [];
 }
 
-/** A value stands on the middle part of its line. */
-function wishOf({ reading, along, edge }: Line, sheet: Sheet, lit: Lit): Wish[] {
-  const middle = Math.max(1, Math.floor(along.length / 2));
-  const [a, b] = edge || along.length > 2 ? [along[middle - 1], along[middle]] : along;
+/** px a value stands off an edge, where fasteners sit; that of the whole edge stands outside the others. */
+const OFF_EDGE = 16;
+const OFF_WHOLE = 38;
+
+/** A value stands on the middle part of its line; beside it where that is an edge. */
+function wishOf(
+  { reading, along, edge }: Line,
+  sheet: Sheet,
+  lit: Lit,
+  middle: Flat,
+  runs: readonly SheetRun[],
+): Wish[] {
+  const half = Math.max(1, Math.floor(along.length / 2));
+  const [a, b] = along.length > 2 ? [along[half - 1], along[half]] : along;
   if (!a || !b) return [];
-  const shift = edge ? offset(a, b, 16) : ([0, 0] as const);
+  const off = edge ? OFF_WHOLE : runs.some((run) => isPartOf(reading, run)) ? OFF_EDGE : 0;
+  const [dx, dy] = outward(a, b, middle, off);
   return [
     {
       id: reading.id,
-      a: [a[0] + shift[0], a[1] + shift[1]],
-      b: [b[0] + shift[0], b[1] + shift[1]],
+      a: [a[0] + dx, a[1] + dy],
+      b: [b[0] + dx, b[1] + dy],
       text: readingValue(reading, sheet),
       urgent: lit.readings.has(reading.id),
     },
   ];
 }
 
-function offset(a: Flat, b: Flat, by: number): Flat {
-  const length = Math.max(1, Math.hypot(b[0] - a[0], b[1] - a[1]));
-  return [((b[1] - a[1]) / length) * by, (-(b[0] - a[0]) / length) * by];
+function isPartOf({ points: [from, to] }: SheetReading, { points }: SheetRun): boolean {
+  const at = from === undefined ? -1 : points.indexOf(from);
+  return at >= 0 && to !== undefined && (points[at + 1] === to || points[at - 1] === to);
 }
+
+/** Square to a line, away from the middle of the drawing. */
+function outward(a: Flat, b: Flat, middle: Flat, by: number): Flat {
+  const length = Math.max(1, Math.hypot(b[0] - a[0], b[1] - a[1]));
+  const [nx, ny] = [(b[1] - a[1]) / length, -(b[0] - a[0]) / length];
+  const away = ((a[0] + b[0]) / 2 - middle[0]) * nx + ((a[1] + b[1]) / 2 - middle[1]) * ny >= 0 ? by : -by;
+  return [nx * away, ny * away];
+}
+
+const middleOf = (places: readonly Flat[]): Flat => {
+  const mean = (axis: 0 | 1) => places.reduce((sum, at) => sum + at[axis], 0) / Math.max(1, places.length);
+  return [mean(0), mean(1)];
+};
 
 function spotsOf(
   sheet: Sheet,
@@ -136,8 +161,7 @@ function spotsOf(
     const place = point.pieces.includes(piece) ? drawn.places.get(point.id) : undefined;
     return place ? [{ point, at: to(place) }] : [];
   });
-  const mean = (axis: 0 | 1) => own.reduce((sum, { at }) => sum + at[axis], 0) / Math.max(1, own.length);
-  const middle: Flat = [mean(0), mean(1)];
+  const middle = middleOf(own.map(({ at }) => at));
   return own.map(({ point, at }) => {
     const height = readings.find((reading) => reading.kind === 'height' && reading.points[0] === point.id);
     return {

@@ -4,15 +4,15 @@ import { heads, type SheetPiece } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { act, type OpenJob } from '../../model/open-job.ts';
 import { actor } from '../../model/services.ts';
-import { findingText } from '../../parts/FindingLine.tsx';
 import { Banner, StateMark } from '../../parts/marks.tsx';
 import { asking, beginAsk } from '../state/ask-draft.ts';
-import { isSelected, toggle } from '../state/selection.ts';
+import type { Lit } from '../state/lit.ts';
 import { clearanceOf, Standing, Voided } from './Clearances.tsx';
+import { FindingRow } from './FindingRow.tsx';
 import { Section } from './Section.tsx';
 
 /** The decision on a piece: one button when it can be pressed, otherwise what stands in the way. */
-export function DecideSection({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
+export function DecideSection({ job, piece, lit }: { job: OpenJob; piece: SheetPiece; lit: Lit }) {
   const words = say().bench;
   const { clear, standing } = gates(job.sheet, job.findings, piece.id).cut;
   const last = clearanceOf(job.sheet, piece.id);
@@ -20,7 +20,7 @@ export function DecideSection({ job, piece }: { job: OpenJob; piece: SheetPiece 
   return (
     <Section at="decide">
       {last && (stands ? <Standing clearance={last} /> : <Voided clearance={last} job={job} />)}
-      {!clear && <InTheWay job={job} standing={standing} />}
+      {!clear && <InTheWay job={job} standing={standing} lit={lit} />}
       {clear && !stands && <ClearButton key={piece.id} job={job} piece={piece.id} again={last !== null} />}
       {asking.value?.piece !== piece.id && (
         <button type="button" class="button" onClick={() => beginAsk(job, piece.id)} data-testid="ask-again">
@@ -66,7 +66,7 @@ function ClearButton({ job, piece, again }: { job: OpenJob; piece: string; again
   );
 }
 
-function InTheWay({ job, standing }: { job: OpenJob; standing: readonly Finding[] }) {
+function InTheWay({ job, standing, lit }: { job: OpenJob; standing: readonly Finding[]; lit: Lit }) {
   return (
     <div class="stack">
       <p>
@@ -74,18 +74,7 @@ function InTheWay({ job, standing }: { job: OpenJob; standing: readonly Finding[
       </p>
       <ul class="list">
         {standing.map((finding) => (
-          <li key={finding.id} class="bench-row">
-            <button
-              type="button"
-              class="bench-pick"
-              aria-pressed={isSelected('finding', finding.id)}
-              onClick={() => toggle('finding', finding.id)}
-            >
-              <StateMark mark={finding.severity}>
-                {say().general.severities[finding.severity]}: {findingText(finding, job.sheet)}
-              </StateMark>
-            </button>
-          </li>
+          <FindingRow key={finding.id} finding={finding} job={job} lit={lit.findings.has(finding.id)} />
         ))}
       </ul>
     </div>

@@ -1,70 +1,28 @@
-import { useState } from 'preact/hooks';
 import type { Finding } from '../../../core/check/index.ts';
 import { say } from '../../../text/index.ts';
-import { act, type OpenJob } from '../../model/open-job.ts';
-import { dateText, whoText } from '../../model/words.ts';
-import { findingText } from '../../parts/FindingLine.tsx';
-import { StateMark } from '../../parts/marks.tsx';
-import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
+import type { OpenJob } from '../../model/open-job.ts';
 import { findingsOf, type Lit } from '../state/lit.ts';
-import { isSelected, toggle } from '../state/selection.ts';
+import { FindingRow } from './FindingRow.tsx';
 import { Section } from './Section.tsx';
 
-const weight = ({ severity, accepted }: Finding): number =>
-  severity === 'note' ? 3 : accepted ? 2 : severity === 'doubt' ? 1 : 0;
-
-/** What the rules say of the piece, the gravest first; a doubt can be taken on with a reason. */
+/** What the rules say besides what stands in the way: doubts that were accepted, and notes. */
 export function FindingsSection({ job, piece, lit }: { job: OpenJob; piece: string; lit: Lit }) {
-  const findings = findingsOf(job.findings, piece).sort((a, b) => weight(a) - weight(b));
+  const others = findingsOf(job.findings, piece)
+    .filter(({ severity, accepted }) => severity === 'note' || (severity === 'doubt' && accepted !== null))
+    .sort((a, b) => weight(a) - weight(b));
   return (
     <Section at="findings">
-      {findings.length === 0 && <p class="quiet">{say().bench.findings.none}</p>}
-      <ul class="list">
-        {findings.map((finding) => (
-          <FindingRow key={finding.id} finding={finding} job={job} lit={lit.findings.has(finding.id)} />
-        ))}
-      </ul>
+      {others.length === 0 ? (
+        <p class="quiet">{say().bench.findings.none}</p>
+      ) : (
+        <ul class="list">
+          {others.map((finding) => (
+            <FindingRow key={finding.id} finding={finding} job={job} lit={lit.findings.has(finding.id)} />
+          ))}
+        </ul>
+      )}
     </Section>
   );
 }
 
-function FindingRow({ finding, job, lit }: { finding: Finding; job: OpenJob; lit: boolean }) {
-  const [accepting, setAccepting] = useState(false);
-  const words = say().bench.findings;
-  const { accepted, severity } = finding;
-  const mayAccept = severity === 'doubt' && accepted === null;
-  return (
-    <li class={`bench-row stack ${lit ? 'lit' : ''}`} data-row={`finding:${finding.id}`}>
-      <button
-        type="button"
-        class="bench-pick"
-        aria-pressed={isSelected('finding', finding.id)}
-        onClick={() => toggle('finding', finding.id)}
-      >
-        <StateMark mark={accepted ? 'good' : severity}>
-          {say().general.severities[severity]}: {findingText(finding, job.sheet)}
-        </StateMark>
-      </button>
-      {accepted && <p class="small">{words.accepted(accepted.reason, whoText(accepted.who), dateText(accepted.at))}</p>}
-      {mayAccept && !accepting && (
-        <div>
-          <button type="button" class="button plain" onClick={() => setAccepting(true)}>
-            {words.accept}
-            <span class="sr-only">: {findingText(finding, job.sheet)}</span>
-          </button>
-        </div>
-      )}
-      {mayAccept && accepting && (
-        <ReasonPicker
-          question={words.acceptWhy}
-          reasons={words.acceptReasons}
-          onCancel={() => setAccepting(false)}
-          onReason={(reason) => {
-            setAccepting(false);
-            void act('finding.accept', { finding: finding.id, basis: finding.basis, reason });
-          }}
-        />
-      )}
-    </li>
-  );
-}
+const weight = ({ severity }: Finding): number => (severity === 'doubt' ? 0 : 1);
