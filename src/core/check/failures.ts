@@ -1,5 +1,6 @@
 import { lengthsMisfit, quadDiagonalRange, type SixLengths, triangleExcess } from '../geometry/index.ts';
 import type { Context, Measured } from './context.ts';
+import { planarMisfit, roughMisfit } from './planar.ts';
 import { foursOf, netOf, readingsOf, type Six, type Straight, trianglesOf } from './straights.ts';
 
 /** Straights that contradict each other; weight: how many times the allowed tolerance they are apart. */
@@ -90,49 +91,19 @@ function boxOf(context: Context, [a, b, c, d]: readonly [string, string, string,
   return ab && ac && ad && bc && bd && cd ? { ab, ac, ad, bc, bd, cd } : null;
 }
 
-function boxFailure(six: Six, flat: boolean, sigmas: number): Omit<BoxFailure, 'piece'> | null {
-  const hinge = [six.ab, six.bc, six.cd, six.ad, six.ac] as const;
-  const range = rangeOf(hinge, null, 0);
+/** Whether the box can exist is told in standard deviations; the range of the diagonal puts that into millimetres. */
+function boxFailure(six: Six, flat: boolean, limit: number): Omit<BoxFailure, 'piece'> | null {
+  const [lengths, sigmas] = [numbersOf(six, 'value'), numbersOf(six, 'sigma')];
+  const range = quadDiagonalRange(lengths.ab, lengths.bc, lengths.cd, lengths.ad, lengths.ac);
+  const misfit = flat ? planarMisfit(lengths, sigmas) : lengthsMisfit(lengths, sigmas);
+  if (!range || misfit <= limit) return null;
   const diagonal = six.bd;
-  if (!range) return null;
-  const { value } = diagonal;
-  // Going round a box the corners may also bend inwards; then the flat diagonal is the other end of the range.
-  const nearer = value > (range.min + range.max) / 2 ? 'max' : 'min';
-  const inside = value >= range.min && value <= range.max;
-  if (inside && !flat) return null;
-  const reach = reachOf(hinge, nearer, sigmas);
-  if (reach === null) return null;
-  const tolerance = Math.hypot(reach, sigmas * diagonal.sigma);
-  const apart = Math.abs(value - range[nearer]);
-  if (apart <= tolerance) return null;
+  // Going round a box a corner may also bend inwards; then the flat diagonal is the other end of the range.
+  const nearer = diagonal.value > (range.min + range.max) / 2 ? 'max' : 'min';
   const bounds = flat ? { min: range[nearer], max: range[nearer] } : range;
-  const straights = [diagonal, ...hinge];
-  return { straights, weight: apart / tolerance, flat, diagonal, tolerance, ...bounds };
-}
-
-type Hinge = readonly [Straight, Straight, Straight, Straight, Straight];
-
-function rangeOf(hinge: Hinge, changed: Straight | null, by: number): { min: number; max: number } | null {
-  const [ab, bc, cd, da, ac] = hinge;
-  const at = (straight: Straight): number => straight.value + (straight === changed ? by : 0);
-  return quadDiagonalRange(at(ab), at(bc), at(cd), at(da), at(ac));
-}
-
-/**
- * How far one end of the range moves when the five lengths are off by `sigmas` of theirs, mm. Taken by moving each length
- * that far, not by its slope: where a corner is nearly straight the slope has no bound and would promise nothing.
- * Null where the shape cannot be moved at all: then nothing can be told.
- */
-function reachOf(hinge: Hinge, end: 'min' | 'max', sigmas: number): number | null {
-  const here = rangeOf(hinge, null, 0);
-  if (!here) return null;
-  let squares = 0;
-  for (const straight of hinge) {
-    const moved = [-1, 1].flatMap((way) => rangeOf(hinge, straight, way * sigmas * straight.sigma) ?? []);
-    if (moved.length === 0) return null;
-    squares += Math.max(...moved.map((range) => Math.abs(range[end] - here[end]))) ** 2;
-  }
-  return Math.sqrt(squares);
+  const outside = Math.abs(diagonal.value - range[nearer]);
+  const straights = [diagonal, six.ab, six.bc, six.cd, six.ad, six.ac];
+  return { straights, weight: misfit / limit, flat, diagonal, tolerance: (outside * limit) / misfit, ...bounds };
 }
 
 function failingFours(context: Context, guilty: ReadonlySet<Straight>): FourFailure[] {
@@ -142,7 +113,10 @@ function failingFours(context: Context, guilty: ReadonlySet<Straight>): FourFail
     const straights = Object.values(six);
     if (straights.some((straight) => guilty.has(straight))) return [];
     if (boxes.has([...new Set(straights.flatMap(({ ends }) => ends))].sort().join())) return [];
-    const sigmas = lengthsMisfit(numbersOf(six, 'value'), numbersOf(six, 'sigma'));
+    const [lengths, spreads] = [numbersOf(six, 'value'), numbersOf(six, 'sigma')];
+    // Most sets are fine or nearly so; the search is kept for those that are not.
+    if (roughMisfit(lengths, spreads) < limit / 2) return [];
+    const sigmas = lengthsMisfit(lengths, spreads);
     return sigmas > limit ? [{ straights, weight: sigmas / limit, sigmas }] : [];
   });
 }

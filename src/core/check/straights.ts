@@ -78,14 +78,17 @@ export function trianglesOf(context: Context): Triangle[] {
 /** The six distances among four points. */
 export type Six = Readonly<Record<'ab' | 'ac' | 'ad' | 'bc' | 'bd' | 'cd', Straight>>;
 
-/** Every four points with all six distances. */
+/** A distance is tried against so many points that share both its ends; a net taped all to all holds no more news. */
+const ENOUGH = 10;
+
+/** Four points with all six distances: all of them in any net that was taped by hand, a good part of a denser one. */
 export function foursOf(context: Context): Six[] {
   const { later } = netOf(context);
   const fours: Six[] = [];
   for (const fromA of later) {
     for (const [b, ab] of fromA) {
       const fromB = later[b];
-      const shared = [...(fromB ?? [])].filter(([c]) => fromA.has(c));
+      const shared = [...(fromB ?? [])].filter(([c]) => fromA.has(c)).slice(0, ENOUGH);
       for (const [c, bc] of shared) {
         const ac = fromA.get(c);
         for (const [d, bd] of shared) {
