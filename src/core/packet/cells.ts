@@ -52,9 +52,9 @@ export function positionCell(text: string, decimalComma: boolean): CellValue<{ p
 function inMillimetres(number: string, unit: string): number {
   switch (unit.toLowerCase()) {
     case 'in':
-      return Number(number) * 25.4;
+      return (Number(number) * 254) / 10;
     case 'ft':
-      return Number(number) * 304.8;
+      return (Number(number) * 3048) / 10;
     // Moving the decimal sign in the text is exact where multiplying a double is not.
     case 'm':
       return Number(`${number}e3`);

@@ -157,8 +157,9 @@ function declare(
     if (line.manner) manners.push({ run: id, manner: line.manner });
   }
   for (const { declaration, values } of draft.readings.values()) {
-    const note = values.map((one) => one.note).filter((text) => text !== '');
-    const joined = [...new Set(note)].join(' / ').slice(0, 400);
+    // The note beside a closed answer is its reason and goes with the answer.
+    const notes = values.filter(({ value }) => value.state !== 'answer').map((one) => one.note);
+    const joined = [...new Set(notes.filter((text) => text !== ''))].join(' / ').slice(0, 400);
     piece.readings.push(joined === '' ? declaration : { ...declaration, note: joined });
   }
   return piece;

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import type { Finding } from '../../../src/core/check/index.ts';
 import type { Entry, EntryKind, Payload, PieceDeclaration, Sheet } from '../../../src/core/job/index.ts';
-import { buildPacket, type Packet } from '../../../src/core/packet/index.ts';
+import { buildPacket, type Packet, type TableContext } from '../../../src/core/packet/index.ts';
 
 /** A UUID of version 7 shape that counts up: the same in every run. */
 export function counter(start = 0): () => string {
@@ -113,10 +113,23 @@ export function samplePacket(check: (sheet: Sheet) => Finding[] = noFindings, wi
   return asSent({ ...packet, photos });
 }
 
-/** The same job with one side read a metre too long: the real check has something to say. */
+/** The same job with one side read ten times too long: the real check has something to say. */
 export function slippedPacket(check: (sheet: Sheet) => Finding[]): Packet {
   const scribe = sampleJob();
   const piece = scribe.entries.find((entry) => entry.kind === 'piece.add')?.payload as PieceDeclaration | undefined;
-  scribe.add('take.add', { reading: piece?.readings[0]?.id ?? '', text: '1300', unit: 'mm', value: 1300 });
+  scribe.add('take.add', { reading: piece?.readings[2]?.id ?? '', text: '5000', unit: 'mm', value: 5000 });
   return asSent(buildPacket({ entries: scribe.entries, made: MADE, photos: PHOTOS, check }));
 }
+
+/** What a table does not say itself, the same in every run. */
+export const tableContext = (more: Partial<TableContext> = {}): TableContext => ({
+  name: 'Job',
+  piece: 'Piece',
+  units: 'mm',
+  who: WHO,
+  device: DEVICE,
+  newId: counter(),
+  now: () => AT,
+  keepGood: false,
+  ...more,
+});

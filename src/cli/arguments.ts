@@ -1,0 +1,51 @@
+import { parseArgs } from 'node:util';
+
+export type Command = 'check' | 'convert' | 'table';
+
+export interface Call {
+  command: Command;
+  file: string;
+  out: string | null;
+  name: string | null;
+  by: string;
+  units: 'in' | 'mm';
+  keepGood: boolean;
+}
+
+export type Arguments = { ok: true; call: Call } | { ok: true; help: true } | { ok: false; message: string };
+
+const COMMANDS: readonly string[] = ['check', 'convert', 'table'] satisfies Command[];
+const isCommand = (word: string | undefined): word is Command => word !== undefined && COMMANDS.includes(word);
+
+const OPTIONS = {
+  help: { type: 'boolean', short: 'h' },
+  out: { type: 'string' },
+  name: { type: 'string' },
+  by: { type: 'string', default: 'table' },
+  units: { type: 'string', default: 'in' },
+  'keep-good': { type: 'boolean', default: false },
+} as const;
+
+/** Reads the words behind the program's name. Never throws. */
+export function readArguments(words: readonly string[]): Arguments {
+  let parsed: ReturnType<typeof parse>;
+  try {
+    parsed = parse(words);
+  } catch (error) {
+    return { ok: false, message: error instanceof Error ? error.message : String(error) };
+  }
+  const { values, positionals } = parsed;
+  if (values.help) return { ok: true, help: true };
+  const [command, file, ...more] = positionals;
+  if (!isCommand(command))
+    return { ok: false, message: command === undefined ? 'No command was given.' : `There is no command ${command}.` };
+  if (file === undefined) return { ok: false, message: `${command} needs a file.` };
+  if (more.length > 0) return { ok: false, message: `${command} takes one file.` };
+  const { units } = values;
+  if (units !== 'in' && units !== 'mm') return { ok: false, message: '--units is in or mm.' };
+  const { out = null, name = null, by } = values;
+  return { ok: true, call: { command, file, out, name, by, units, keepGood: values['keep-good'] } };
+}
+
+const parse = (words: readonly string[]) =>
+  parseArgs({ args: [...words], options: OPTIONS, allowPositionals: true, strict: true });
