@@ -30,12 +30,12 @@ function Screen({ at }: { at: Route }) {
     case 'jobs':
       return <JobsScreen />;
     case 'new':
-      return <Later load={() => import('./dock/NewJobScreen.tsx').then((m) => m.NewJobScreen)} props={{}} />;
+      return <Later key="new" load={() => import('./dock/NewJobScreen.tsx').then((m) => m.NewJobScreen)} props={{}} />;
     case 'keep':
-      return <Later load={() => import('./dock/KeepScreen.tsx').then((m) => m.KeepScreen)} props={{}} />;
+      return <Later key="keep" load={() => import('./dock/KeepScreen.tsx').then((m) => m.KeepScreen)} props={{}} />;
     case 'inbox':
     case 'judge':
-      return <Later load={() => import('./bench/Bench.tsx').then((m) => m.default)} props={{}} />;
+      return <Later key="bench" load={() => import('./bench/Bench.tsx').then((m) => m.default)} props={{}} />;
     default:
       return <WithJob key={at.job} id={at.job} show={(job) => <DockScreen at={at} job={job} />} />;
   }
@@ -48,9 +48,9 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
     case 'step':
       return <StepScreen job={job} piece={at.piece} stepKey={at.step} />;
     case 'leave':
-      return <Later load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />;
+      return <Later key="leave" load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />;
     case 'send':
-      return <Later load={() => import('./dock/SendScreen.tsx').then((m) => m.SendScreen)} props={{ job }} />;
+      return <Later key="send" load={() => import('./dock/SendScreen.tsx').then((m) => m.SendScreen)} props={{ job }} />;
     default:
       return <JobScreen job={job} />;
   }

@@ -10,15 +10,20 @@ import { TopBar } from '../parts/TopBar.tsx';
 /** The packet is built first; handing it over needs a tap of its own, or the phone refuses to share. */
 export function SendScreen({ job }: { job: OpenJob }) {
   const [ready, setReady] = useState<ReadyPacket | null>(null);
+  const [trouble, setTrouble] = useState(false);
   const [outcome, setOutcome] = useState<ShareOutcome | null>(null);
   const words = say().dock.send;
   const state = job.entries.length;
   useEffect(() => {
     let gone = false;
     setReady(null);
-    void preparePacket(job).then((packet) => {
-      if (!gone) setReady(packet);
-    });
+    setTrouble(false);
+    void preparePacket(job).then(
+      (packet) => {
+        if (!gone) setReady(packet);
+      },
+      () => setTrouble(true),
+    );
     return () => {
       gone = true;
     };
@@ -32,6 +37,7 @@ export function SendScreen({ job }: { job: OpenJob }) {
       <p>{words.what(job.entries.length, job.sheet.photos.length)}</p>
       <p class="quiet small">{words.privacy}</p>
       {!job.gates.leave.clear && <Banner tone="doubt">{words.stands}</Banner>}
+      {trouble && <Banner tone="stop">{words.notBuilt}</Banner>}
       <p aria-live="polite">{ready ? words.ready(ready.name, bytesText(ready.blob.size)) : words.preparing}</p>
       {ready && ready.missingPhotos > 0 && <Banner tone="doubt">{words.missingPhotos(ready.missingPhotos)}</Banner>}
       <button type="button" class="button main wide" disabled={!ready} onClick={hand('share')} data-testid="share">

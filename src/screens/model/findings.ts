@@ -4,16 +4,21 @@ import { say } from '../../text/index.ts';
 import { type OpenJob, openJob } from './open-job.ts';
 import { lengthText, pointLabel, readingName } from './words.ts';
 
-/** Findings about what is there, not about what is missing, that touch a subject; for the strip beside the entry. */
+/**
+ * What the strip beside an entry says of a subject: what is there, not what is missing. While something is impossible
+ * the lesser doubts keep quiet.
+ */
 export function findingsOn(job: OpenJob | null, on: Finding['subjects'][number]['on'], id: string): Finding[] {
   const { findings } = job ?? openJob.value ?? { findings: [] };
-  return findings.filter(
+  const touching = findings.filter(
     (finding) =>
       finding.severity !== 'note' &&
       finding.accepted === null &&
       !isMissing(finding) &&
       finding.subjects.some((subject) => subject.on === on && subject.id === id),
   );
+  const stops = touching.filter((finding) => finding.severity === 'stop');
+  return stops.length > 0 ? stops : touching;
 }
 
 /** Findings of things not done yet: the walk itself shows them, the strip does not. */

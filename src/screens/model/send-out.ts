@@ -16,12 +16,15 @@ export interface ReadyPacket {
 }
 
 export async function preparePacket(job: OpenJob): Promise<ReadyPacket> {
-  const { here, missing } = await store().photoIds(job.id);
-  const photos = job.sheet.photos.filter((photo) => here.includes(photo.sha256));
+  let missingPhotos = 0;
   const made = { at: now(), device: device.value, by: actor.value };
-  const packet = buildPacket({ entries: job.entries, made, photos, check: (sheet) => check(sheet) });
-  const blob = await writePacketFile(packet, async (sha256) => (await store().getPhoto(sha256))?.bytes ?? null);
-  return { blob, name: packetFileName(packet.sheet, made), heads: heads(job.entries), missingPhotos: missing.length };
+  const packet = buildPacket({ entries: job.entries, made, photos: job.sheet.photos, check: (sheet) => check(sheet) });
+  const blob = await writePacketFile(packet, async (sha256) => (await store().getPhoto(sha256))?.bytes ?? null, {
+    onLeftOut: () => {
+      missingPhotos += 1;
+    },
+  });
+  return { blob, name: packetFileName(packet.sheet, made), heads: heads(job.entries), missingPhotos };
 }
 
 /** Hands the packet over; remembers that a copy exists, so that the list can say what is not sent yet. */

@@ -7,7 +7,8 @@ interface Props<P> {
   props: P;
 }
 
-/** A part of the app that is not in the first load. It is in the offline store all the same. */
+/** A part of the app that is not in the first load; it is in the offline store all the same. Give each use a key of its own:
+ * without one the part that was loaded first stays on the screen.  */
 export function Later<P extends object>({ load, props }: Props<P>) {
   const [Part, setPart] = useState<ComponentType<P> | null>(null);
   useEffect(() => {

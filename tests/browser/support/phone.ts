@@ -29,7 +29,7 @@ export interface Phone {
   open(place?: string): Promise<void>;
   /** No network, for the service worker too. */
   offline(on: boolean): Promise<void>;
-  /** Waits until the service worker holds the whole app. */
+  /** Waits until the service worker holds the whole app and answers for this page. */
   readyOffline(): Promise<void>;
   /** Closes it, and throws when anything went wrong in it. */
   close(): Promise<void>;
@@ -90,7 +90,9 @@ async function slowDown(context: BrowserContext, page: Page, rate: number): Prom
 
 async function readyOffline(page: Page): Promise<void> {
   await page.evaluate(async () => {
-    // An installed worker has put everything into its cache; `ready` waits for an active one.
+    // An active worker has put everything into its cache; what it controls gets everything from there.
     await navigator.serviceWorker.ready;
+    if (navigator.serviceWorker.controller !== null) return;
+    await new Promise((resolve) => navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }));
   });
 }

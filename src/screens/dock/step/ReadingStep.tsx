@@ -52,10 +52,12 @@ export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps
         {speaking.length > 0 && !entry.refusal && <p>{words.readAgain(readingName(reading, sheet))}</p>}
       </div>
       <Takes reading={reading} sheet={sheet} />
-      <div class="step-drawing">
-        <PieceDrawing sheet={sheet} piece={piece} width={360} height={220} asked={reading} bad={badOf(speaking)} />
+      <div class="step-ask">
+        <div class="step-drawing">
+          <PieceDrawing sheet={sheet} piece={piece} width={360} height={220} asked={reading} bad={badOf(speaking)} />
+        </div>
+        <Instruction reading={reading} job={job} />
       </div>
-      <Instruction reading={reading} job={job} />
     </StepLayout>
   );
 }

@@ -134,7 +134,7 @@ function MarkPhoto(props: {
               key={mark.id}
               type="button"
               class="button"
-              aria-label={words.unmark(label)}
+              aria-label={`${label} ${words.unmark}`}
               onClick={() => void act('undo', { entry: mark.id })}
             >
               {label} ✕

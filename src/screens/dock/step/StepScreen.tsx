@@ -109,7 +109,8 @@ function StepTop({ job, piece, steps, at }: { job: OpenJob; piece: string; steps
             {words.stops(stops)}
           </a>
         )}
-        <a class="button plain number" href={routeHash({ at: 'walk', job: job.id, piece })} aria-label={words.all}>
+        <a class="button plain number" href={routeHash({ at: 'walk', job: job.id, piece })}>
+          <span class="sr-only">{words.all}, </span>
           {words.place(at + 1, steps.length)}
         </a>
       </TopBar>

@@ -91,9 +91,9 @@ function MetricPad({ text, onText, onNext, nextLabel, nextDisabled }: Props) {
 function Key(props: { label: string; spoken?: string; fraction?: boolean; press: () => void }) {
   const [top, bottom] = props.label.split('/');
   return (
-    <button type="button" class="key" aria-label={props.spoken ?? props.label} onClick={props.press}>
+    <button type="button" class="key" aria-label={props.spoken ? `${props.label} ${props.spoken}` : props.label} onClick={props.press}>
       {props.fraction ? (
-        <span class="fraction">
+        <span class={(bottom?.length ?? 0) + (top?.length ?? 0) > 3 ? 'fraction long' : 'fraction'}>
           <sup>{top}</sup>⁄<sub>{bottom}</sub>
         </span>
       ) : (
