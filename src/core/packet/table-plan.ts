@@ -35,8 +35,11 @@ const OPPOSITE: readonly (readonly [Side, Side])[] = [
 ];
 
 /** Gathers rows into pieces, points, readings and runs; rows that contradict others are refused by line. */
-export function planJob(rows: readonly Row[], newId: () => string): { plan: Plan; refused: RowRefusal[] } {
-  const { points, kept, refused } = planPoints(rows, newId);
+export function planJob(
+  rows: readonly Row[],
+  { piece, newId }: { piece: string; newId: () => string },
+): { plan: Plan; refused: RowRefusal[] } {
+  const { points, kept, refused } = planPoints(placed(rows, piece), newId);
   const runs = planRuns(kept);
   refused.push(...runs.refused);
   const drafts = new Map<string, Draft>();
@@ -50,6 +53,20 @@ export function planJob(rows: readonly Row[], newId: () => string): { plan: Plan
     plan: { pieces, readings: [...drafts.values()].flatMap((draft) => [...draft.readings.values()]), manners },
     refused,
   };
+}
+
+/** Rows with their piece. What is said of a point alone belongs where the point is measured. */
+function placed(rows: readonly Row[], usual: string): Row[] {
+  const aboutPoint = (row: Row): boolean => row.kind === 'side' || row.kind === 'known';
+  const owners = new Map<string, string>();
+  for (const row of rows.filter((one) => !aboutPoint(one)))
+    for (const label of [...row.points, ...row.via, ...row.baseline])
+      if (!owners.has(label)) owners.set(label, row.piece || usual);
+  return rows.map((row) => {
+    if (row.piece !== '' || row.everyPoint) return row;
+    const owner = aboutPoint(row) ? owners.get(row.points[0] ?? '') : undefined;
+    return { ...row, piece: owner ?? usual };
+  });
 }
 
 function draftOf(drafts: Map<string, Draft>, name: string): Draft {

@@ -39,6 +39,7 @@ export interface Row {
   line: number;
   kind: RowKind;
   everyPoint: boolean;
+  /** '' where the row names none. */
   piece: string;
   points: string[];
   via: string[];
@@ -55,7 +56,6 @@ export interface Row {
 
 export interface RowSettings {
   units: Extract<LengthUnit, 'in' | 'mm'>;
-  piece: string;
   decimalComma: boolean;
 }
 
@@ -91,7 +91,7 @@ function understood(line: number, cell: Cells, settings: RowSettings): Row {
     line,
     kind,
     everyPoint,
-    piece: cell('piece') || (everyPoint ? '' : settings.piece),
+    piece: cell('piece'),
     ...labelsOf(kind, everyPoint, cell),
     run: cell('run') || null,
     sequence: sequenceOf(cell('sequence')),

@@ -8,7 +8,8 @@ type TableRow = Partial<Record<Column, string>>;
 
 /**
  * The readings of a sheet as CSV, in the columns `readTable` reads: every take that counts, closed answers, open
- * readings, declared facts and sides. Struck takes, photos, fastener types and answers to questions have no column.
+ * readings, declared facts and sides. Struck takes, photos, fastener types and answers to questions have no column,
+ * and a piece without readings has no row.
  * Values are written so that they read back the same whatever unit the reader takes for a bare number. A label that
  * two points share gets its piece's name behind it.
  */
@@ -17,11 +18,21 @@ export function writeTable(sheet: Sheet): string {
   const rows: TableRow[] = [];
   for (const piece of sheet.pieces) {
     const name = names.piece(piece.id);
-    if (piece.flat) rows.push({ kind: 'flat', from: EVERY_POINT, piece: name });
-    for (const point of sheet.points)
-      if (point.sides.length > 0 && point.pieces[0] === piece.id)
-        rows.push({ kind: 'side', from: names.point(point.id), reading: point.sides.join(' '), piece: name });
-    for (const reading of sheet.readings) if (reading.piece === piece.id) rows.push(...rowsOf(reading, sheet, names));
+    const sides = sheet.points
+      .filter((point) => point.sides.length > 0 && point.pieces[0] === piece.id)
+      .map(
+        (point): TableRow => ({
+          kind: 'side',
+          from: names.point(point.id),
+          reading: point.sides.join(' '),
+          piece: name,
+        }),
+      );
+    const readings = sheet.readings
+      .filter((reading) => reading.piece === piece.id)
+      .flatMap((reading) => rowsOf(reading, sheet, names));
+    if (piece.flat && sides.length + readings.length > 0) rows.push({ kind: 'flat', from: EVERY_POINT, piece: name });
+    rows.push(...sides, ...readings);
   }
   return writeCsv([COLUMNS, ...rows.map((row) => COLUMNS.map((column) => row[column] ?? ''))]);
 }

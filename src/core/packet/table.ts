@@ -49,7 +49,7 @@ export function readTable(text: string, context: TableContext): TableReading {
   if (missingColumns.length > 0) return { ok: false, why: 'not-a-table', missingColumns, ...counts };
   if (records.length === 0) return { ok: false, why: 'empty', missingColumns, ...counts };
   if (records.length > MOST_ROWS) return { ok: false, why: 'too-long', missingColumns, ...counts };
-  const settings: RowSettings = { units: context.units, piece: context.piece, decimalComma: delimiter === ';' };
+  const settings: RowSettings = { units: context.units, decimalComma: delimiter === ';' };
   const rows: Row[] = [];
   for (const record of records) {
     const read =
@@ -58,7 +58,7 @@ export function readTable(text: string, context: TableContext): TableReading {
     if ('code' in read) counts.refused.push(read);
     else rows.push(read);
   }
-  const { plan, refused } = planJob(rows, context.newId);
+  const { plan, refused } = planJob(rows, context);
   counts.refused.push(...refused);
   counts.refused.sort((a, b) => a.line - b.line);
   if (counts.refused.length > 0 && !context.keepGood)

@@ -112,6 +112,16 @@ describe('readTable takes', () => {
     ]);
   });
 
+  it('what is said of a point alone for the piece that measures it', () => {
+    const sheet = sheetOf(read('side,A,,port,\nknown,B,,1 1,\nstraight,A,B,1,,Shade\nside,Z,,aft,\n'));
+    expect(sheet.pieces.map((piece) => piece.name)).toEqual(['Shade', 'Piece']);
+    expect(sheet.points.map((point) => [point.label, point.pieces.length])).toEqual([
+      ['A', 1],
+      ['B', 1],
+      ['Z', 1],
+    ]);
+  });
+
   it('a cumulative run with its whole', () => {
     const sheet = sheetOf(
       read('running,A,P2,500,,,,,edge,2\nrunning,A,P1,200,,,,,edge,1\nstraight,A,Z,900,,,,,edge\n'),
