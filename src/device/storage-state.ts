@@ -1,5 +1,5 @@
 /** Days without a visit after which Safari removes what a site has stored, unless it runs from the home screen. */
-export const DAYS_KEPT = 7;
+const DAYS_KEPT = 7;
 const DAY = 86_400_000;
 
 /** used, quota: bytes as the browser says. plausible: false where its numbers cannot be true; then warn of nothing. */

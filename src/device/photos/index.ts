@@ -1,10 +1,3 @@
 /** From a camera's file to a picture that can be stored and sent. */
 export { hasLocation } from './location.ts';
-export {
-  type Picture,
-  type PictureOptions,
-  type PictureRefusal,
-  type PictureResult,
-  sha256Of,
-  takePicture,
-} from './take-picture.ts';
+export { sha256Of, takePicture } from './take-picture.ts';

@@ -147,7 +147,7 @@ export function picturesOf(raws: readonly unknown[]): Set<string> {
   return found;
 }
 
-export function sameContent(a: unknown, b: unknown): boolean {
+function sameContent(a: unknown, b: unknown): boolean {
   try {
     return canonicalize(a) === canonicalize(b);
   } catch {

@@ -6,8 +6,7 @@ export const DATABASE = 'tapetrue';
 export const VERSION = 1;
 
 /** How a copy of the job left this device. */
-export const CopyWay = z.enum(['shared', 'downloaded', 'sent']);
-export type CopyWay = z.infer<typeof CopyWay>;
+const CopyWay = z.enum(['shared', 'downloaded', 'sent']);
 
 /** heads: what the copy held; equal to the job's heads while nothing happened since. at: ISO 8601. */
 export const LastCopy = z.object({ heads: z.array(Id), at: z.string(), how: CopyWay });
