@@ -47,6 +47,8 @@ export default defineConfig({
         globPatterns: ['**/*.{js,css,html,svg,woff2}'],
         navigateFallback: 'index.html',
         cleanupOutdatedCaches: true,
+        // The first page of all belongs to the worker at once: a signal lost before any reload leaves every screen.
+        clientsClaim: true,
       },
     }),
   ],

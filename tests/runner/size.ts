@@ -26,6 +26,7 @@ export async function checkSize(): Promise<Outcome> {
     console.log(`${kilobytes(size)}  ${file}`);
   }
   console.log(`${kilobytes(total)}  together, of ${kilobytes(FIRST_LOAD_BUDGET)} allowed`);
+  if (total > FIRST_LOAD_BUDGET) console.error(`That is ${kilobytes(total - FIRST_LOAD_BUDGET).trim()} too much.`);
   return { ok: files.length > 0 && total <= FIRST_LOAD_BUDGET };
 }
 

@@ -2,8 +2,8 @@ import type { Page } from 'playwright-core';
 import type { PieceKind } from '../../../src/core/job/index.ts';
 import { guide } from '../../../src/text/en/guide.ts';
 import { expectAccessible } from './accessible.ts';
-import { makePhoto } from './photo.ts';
 import type { Phone } from './phone.ts';
+import { makePhoto } from './photo.ts';
 import { shot } from './shots.ts';
 
 /** What the tape says at each step of a piece, and what is answered. */
@@ -50,10 +50,7 @@ export class Installer {
 
   /** Waits until the screen has moved on from a step. */
   async movedFrom(key: string): Promise<void> {
-    await this.page.waitForFunction(
-      (before) => decodeURIComponent(location.hash.split('/')[4] ?? '') !== before,
-      key,
-    );
+    await this.page.waitForFunction((before) => decodeURIComponent(location.hash.split('/')[4] ?? '') !== before, key);
   }
 
   /** Taps a reading into the pad, key by key, as `75 5/8`. */
@@ -82,7 +79,9 @@ export class Installer {
   /** Takes the picture that a step asks for and taps one mark for each of its points. */
   async photograph(seed: number): Promise<void> {
     const jpeg = await makePhoto(this.page, { seed, width: 1200, height: 900, orientation: 6 });
-    await this.page.locator('input[type=file]').setInputFiles({ name: 'dock.jpg', mimeType: 'image/jpeg', buffer: jpeg });
+    await this.page
+      .locator('input[type=file]')
+      .setInputFiles({ name: 'dock.jpg', mimeType: 'image/jpeg', buffer: jpeg });
     const picture = this.page.locator('button.photo');
     await picture.locator('img').waitFor();
     for (let marks = 0; (await picture.count()) > 0 && marks < 5; marks += 1) {
@@ -113,7 +112,8 @@ export class Installer {
     for (let key = this.stepKey(); key !== null; key = this.stepKey()) {
       await this.understandCautions();
       const { [key]: value } = truth.readings;
-      const kind = value !== undefined ? 'reading' : words?.questions[key] ? 'question' : words?.runs[key] ? 'run' : 'shot';
+      const kind =
+        value !== undefined ? 'reading' : words?.questions[key] ? 'question' : words?.runs[key] ? 'run' : 'shot';
       if (!looked.has(kind)) {
         looked.add(kind);
         await shot(this.page, `step-${truth.kind}-${kind}`);

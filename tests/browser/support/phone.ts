@@ -93,6 +93,8 @@ async function readyOffline(page: Page): Promise<void> {
     // An active worker has put everything into its cache; what it controls gets everything from there.
     await navigator.serviceWorker.ready;
     if (navigator.serviceWorker.controller !== null) return;
-    await new Promise((resolve) => navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }));
+    await new Promise((resolve) =>
+      navigator.serviceWorker.addEventListener('controllerchange', resolve, { once: true }),
+    );
   });
 }
