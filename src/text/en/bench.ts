@@ -65,6 +65,7 @@ export const bench = {
     tools: 'Move the drawing',
     hidden: (count: number) =>
       `${count === 1 ? '1 value has' : `${count} values have`} no room at this size. Draw it larger, or select the reading.`,
+    wholeEdge: (value: string) => `edge ${value}`,
     dashed: 'Dashed lines and rings:',
     nominal: 'Hollow points are not measured yet: they stand where such a point usually is.',
     height: (value: string) => `↥ ${value}`,
@@ -124,13 +125,14 @@ export const bench = {
   findings: {
     none: 'Nothing else to say about this piece.',
     accepted: (reason: string, who: string, when: string) => `Accepted by ${who}, ${when}: ${reason}`,
-    accept: 'It is right as it is',
-    acceptWhy: 'Why is it right?',
+    acceptedMark: 'Accepted',
+    accept: 'Accept it as it is',
+    acceptWhy: 'Why can it stay as it is?',
     acceptReasons: [
       'The customer confirmed it',
       'The photo shows it so',
       'The boat is built so',
-      'It is within what we allow',
+      'We do not need it for this piece',
     ],
   },
   decide: {
@@ -158,7 +160,7 @@ export const bench = {
     tick: (name: string) => `Ask again for ${name}`,
     tickShort: 'Ask again',
     note: (name: string) => `Note for ${name}`,
-    noteShort: 'Note (what to look out for)',
+    noteShort: 'What to look out for',
     noteAll: 'Note for all of it',
     chosen: (names: string) => `Chosen: ${names}`,
     nothing: 'Nothing chosen yet.',

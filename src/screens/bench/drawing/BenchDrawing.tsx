@@ -23,8 +23,8 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
   const { sheet } = job;
   const drawn = useMemo(() => sketchOf(sheet, piece), [sheet, piece]);
   const frame = { width, height, view, look: panZoom.look };
-  const scene = makeScene(sheet, piece, drawn, frame, lit);
   const marked = useMemo(() => markedBy(job, piece), [job, piece]);
+  const scene = makeScene(sheet, piece, drawn, frame, { lit, marked });
   const declared = sheet.pieces.find(({ id }) => id === piece);
   useTaps(box, panZoom.dragged);
   const words = say().bench.plan;
@@ -37,7 +37,7 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
           width={width}
           height={height}
           role="img"
-          aria-label={words.label(declared?.name ?? '', scene.lines.length)}
+          aria-label={words.label(declared?.name ?? '', scene.labels.length + scene.hidden)}
         >
           <DrawnLines scene={scene} lit={lit} marked={marked} />
           <DrawnPoints scene={scene} lit={lit} marked={marked} />

@@ -68,7 +68,12 @@ function Dimension({ line, lit, grave }: { line: Line; lit: boolean; grave: 'sto
   const { id } = line.reading;
   return (
     <g data-on="reading" data-id={id}>
-      {(lit || !line.edge) && <polyline class={`bench-line ${grave ?? ''} ${lit ? 'lit' : ''}`} points={points} />}
+      {(lit || !line.edge) && (
+        <polyline
+          class={`bench-line ${grave ?? (line.reading.value === null ? 'open' : '')} ${lit ? 'lit' : ''}`}
+          points={points}
+        />
+      )}
       {!line.edge && <polyline class="bench-hit" points={points} />}
     </g>
   );

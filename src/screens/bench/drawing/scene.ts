@@ -1,9 +1,11 @@
 import { type PieceSketch, type Place, sketchPiece } from '../../../core/cloth/index.ts';
 import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
+import { say } from '../../../text/index.ts';
 import { type Flat, fit as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
 import { readingValue } from '../names.ts';
 import type { Lit } from '../state/lit.ts';
 import { type Label, type Patch, placeLabels, type Wish } from './labels.ts';
+import type { Marked } from './marked.ts';
 import { runPlaces, type Station, stationsOn } from './stations.ts';
 import type { Look } from './use-pan-zoom.ts';
 
@@ -45,10 +47,23 @@ export interface Frame {
   look: Look;
 }
 
-const MARGIN = 64;
+/** px for names and values outside the outermost points; less where the drawing is small. */
+const MARGIN = 80;
+const MARGIN_SHARE = 0.13;
 const ground = ([x, y]: Place): Place => [x, y, 0];
 
-export function makeScene(sheet: Sheet, piece: string, drawn: PieceSketch, frame: Frame, lit: Lit): Scene {
+export interface Shown {
+  lit: Lit;
+  marked: Marked;
+}
+
+export function makeScene(
+  sheet: Sheet,
+  piece: string,
+  drawn: PieceSketch,
+  frame: Frame,
+  { lit, marked }: Shown,
+): Scene {
   const to = projection(drawn, frame);
   const flat = (ids: readonly string[]): Flat[] =>
     ids.flatMap((id) => {
@@ -56,7 +71,10 @@ export function makeScene(sheet: Sheet, piece: string, drawn: PieceSketch, frame
       return place ? [to(place)] : [];
     });
   const runs = sheet.runs.filter((run) => run.piece === piece);
-  const readings = sheet.readings.filter((reading) => reading.piece === piece && reading.value !== null);
+  // What is missing has a line where a finding or the person speaks of it.
+  const readings = sheet.readings.filter(
+    ({ id, value, piece: of }) => of === piece && (value !== null || lit.readings.has(id) || marked.readings.has(id)),
+  );
   const lines = readings.flatMap((reading) => lineOf(reading, runs, flat));
   const spots = spotsOf(sheet, piece, drawn, to, readings);
   const stations = runs.flatMap((run) =>
@@ -86,7 +104,7 @@ export const sketchOf = (sheet: Sheet, piece: string): PieceSketch => sketchPiec
 function projection(drawn: PieceSketch, { width, height, view, look }: Frame): (place: Place) => Flat {
   const places = [...drawn.places.values()];
   const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
-  const whole = fitted(shown, view, { width, height, margin: MARGIN });
+  const whole = fitted(shown, view, { width, height, margin: Math.min(MARGIN, width * MARGIN_SHARE) });
   return (place) => {
     const [x, y] = whole.to(place);
     return [width / 2 + (x - width / 2) * look.zoom + look.x, height / 2 + (y - height / 2) * look.zoom + look.y];
@@ -118,7 +136,7 @@ function wishOf(
 ): Wish[] {
   const half = Math.max(1, Math.floor(along.length / 2));
   const [a, b] = along.length > 2 ? [along[half - 1], along[half]] : along;
-  if (!a || !b) return [];
+  if (!a || !b || reading.value === null) return [];
   const off = edge ? OFF_WHOLE : runs.some((run) => isPartOf(reading, run)) ? OFF_EDGE : 0;
   const [dx, dy] = outward(a, b, middle, off);
   return [
@@ -126,7 +144,7 @@ function wishOf(
       id: reading.id,
       a: [a[0] + dx, a[1] + dy],
       b: [b[0] + dx, b[1] + dy],
-      text: readingValue(reading, sheet),
+      text: edge ? say().bench.plan.wholeEdge(readingValue(reading, sheet)) : readingValue(reading, sheet),
       urgent: lit.readings.has(reading.id),
     },
   ];
@@ -168,9 +186,9 @@ function spotsOf(
       point,
       at,
       name: nameSpot(at, middle, 20),
-      height: height ? readingValue(height, sheet) : null,
+      height: height && height.value !== null ? readingValue(height, sheet) : null,
       heightReading: height?.id ?? null,
-      measured: drawn.measured.has(point.id) || height !== undefined,
+      measured: drawn.measured.has(point.id) || (height?.value ?? null) !== null,
     };
   });
 }

@@ -17,7 +17,7 @@ export function AskTick({ sheet, piece, on, id, name }: Props) {
   if (isAsked(sheet, piece, on, id)) return <p class="small quiet">{words.already}</p>;
   const note = askNote(on, id);
   return (
-    <div class="bench-ask stack">
+    <div class="bench-ask">
       <label class="bench-tick">
         <input
           type="checkbox"
@@ -29,9 +29,9 @@ export function AskTick({ sheet, piece, on, id, name }: Props) {
       </label>
       {note !== null && (
         <label class="field">
-          <span class="small">{words.noteShort}</span>
           <input
             value={note}
+            placeholder={words.noteShort}
             maxLength={400}
             aria-label={words.note(name)}
             onInput={(event) => noteAsk(on, id, event.currentTarget.value)}

@@ -15,7 +15,7 @@ export function FindingRow({ finding, job, lit }: { finding: Finding; job: OpenJ
   const { accepted, severity } = finding;
   const mayAccept = severity === 'doubt' && accepted === null;
   return (
-    <li class={`bench-row stack ${lit ? 'lit' : ''}`} data-row={`finding:${finding.id}`}>
+    <li class={`bench-row ${lit ? 'lit' : ''}`} data-row={`finding:${finding.id}`}>
       <button
         type="button"
         class="bench-pick"
@@ -23,7 +23,7 @@ export function FindingRow({ finding, job, lit }: { finding: Finding; job: OpenJ
         onClick={() => toggle('finding', finding.id)}
       >
         <StateMark mark={accepted ? 'good' : severity}>
-          {say().general.severities[severity]}: {findingText(finding, job.sheet)}
+          {accepted ? words.acceptedMark : say().general.severities[severity]}: {findingText(finding, job.sheet)}
         </StateMark>
       </button>
       {accepted && <p class="small">{words.accepted(accepted.reason, whoText(accepted.who), dateText(accepted.at))}</p>}

@@ -6,6 +6,7 @@ import { readingName, whoText } from '../../model/words.ts';
 import { type Mark, StateMark } from '../../parts/marks.tsx';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
 import { readBy, readingValue } from '../names.ts';
+import { asking } from '../state/ask-draft.ts';
 import { isSelected, toggle } from '../state/selection.ts';
 import { AskTick } from './AskTick.tsx';
 import { jumpTo } from './Section.tsx';
@@ -17,9 +18,8 @@ interface Props {
   lit: boolean;
 }
 
-/** One reading; selected, its takes can be struck out. */
+/** One reading; below it, when it is selected or asked for, what can be done with it. */
 export function ReadingRow({ reading, job, wide, lit }: Props) {
-  const [striking, setStriking] = useState<Take | null>(null);
   const name = readingName(reading, job.sheet);
   const open = isSelected('reading', reading.id);
   const words = say().bench.readings;
@@ -36,15 +36,10 @@ export function ReadingRow({ reading, job, wide, lit }: Props) {
             {name}
           </button>
           {!wide && <State reading={reading} job={job} />}
-          <AskTick sheet={job.sheet} piece={reading.piece} on="reading" id={reading.id} name={name} />
         </th>
         <td>
-          <Takes reading={reading} onStrike={open ? setStriking : null} />
-          {open && !wide && (
-            <button type="button" class="button plain" onClick={() => jumpTo('plan')}>
-              {say().bench.judge.showOnPlan}
-            </button>
-          )}
+          <Takes reading={reading} />
+          {!wide && <span class="small quiet bench-under">{readBy(reading)}</span>}
         </td>
         <td class="number">
           {readingValue(reading, job.sheet)}
@@ -57,18 +52,11 @@ export function ReadingRow({ reading, job, wide, lit }: Props) {
           </td>
         )}
       </tr>
-      {striking && (
-        <tr>
+      {(open || asking.value?.piece === reading.piece) && (
+        <tr class={`bench-doing ${lit ? 'lit' : ''}`}>
           <td colSpan={wide ? 5 : 3}>
-            <ReasonPicker
-              question={words.strikeWhy(striking.text, name)}
-              reasons={words.strikeReasons}
-              onCancel={() => setStriking(null)}
-              onReason={(reason) => {
-                setStriking(null);
-                void act('take.strike', { take: striking.id, reason });
-              }}
-            />
+            <AskTick sheet={job.sheet} piece={reading.piece} on="reading" id={reading.id} name={name} />
+            {open && <Strike reading={reading} name={name} wide={wide} />}
           </td>
         </tr>
       )}
@@ -76,9 +64,43 @@ export function ReadingRow({ reading, job, wide, lit }: Props) {
   );
 }
 
+/** Takes that count can be struck out, with a reason. */
+function Strike({ reading, name, wide }: { reading: SheetReading; name: string; wide: boolean }) {
+  const [striking, setStriking] = useState<Take | null>(null);
+  const words = say().bench.readings;
+  if (striking)
+    return (
+      <ReasonPicker
+        question={words.strikeWhy(striking.text, name)}
+        reasons={words.strikeReasons}
+        onCancel={() => setStriking(null)}
+        onReason={(reason) => {
+          setStriking(null);
+          void act('take.strike', { take: striking.id, reason });
+        }}
+      />
+    );
+  return (
+    <div class="row">
+      {reading.takes
+        .filter((take) => take.struck === null)
+        .map((take) => (
+          <button key={take.id} type="button" class="button plain" onClick={() => setStriking(take)}>
+            {words.strike(take.text)}
+          </button>
+        ))}
+      {!wide && (
+        <button type="button" class="button plain" onClick={() => jumpTo('plan')}>
+          {say().bench.judge.showOnPlan}
+        </button>
+      )}
+    </div>
+  );
+}
+
 const counted = (reading: SheetReading): number => reading.takes.filter((take) => take.struck === null).length;
 
-function Takes({ reading, onStrike }: { reading: SheetReading; onStrike: ((take: Take) => void) | null }) {
+function Takes({ reading }: { reading: SheetReading }) {
   const words = say().bench.readings;
   if (reading.takes.length === 0) return <span class="quiet">{words.noTake}</span>;
   return (
@@ -92,11 +114,6 @@ function Takes({ reading, onStrike }: { reading: SheetReading; onStrike: ((take:
             </>
           ) : (
             <span class="number">{take.text}</span>
-          )}
-          {onStrike && !take.struck && (
-            <button type="button" class="button plain" onClick={() => onStrike(take)}>
-              {words.strike(take.text)}
-            </button>
           )}
         </li>
       ))}
