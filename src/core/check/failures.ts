@@ -1,5 +1,5 @@
 import { lengthsMisfit, quadDiagonalRange, type SixLengths, triangleExcess } from '../geometry/index.ts';
-import type { Context, Measured } from './context.ts';
+import type { Context } from './context.ts';
 import { planarMisfit, roughMisfit } from './planar.ts';
 import { foursOf, netOf, readingsOf, type Six, type Straight, trianglesOf } from './straights.ts';
 
@@ -147,7 +147,4 @@ function clustered<F extends Failure>(failures: readonly F[]): Cluster<F>[] {
   });
 }
 
-export const idsOf = (straights: readonly Straight[]): string[] => readingsOf(straights).map(({ id }) => id);
-
-/** The reading that stands for a straight distance: the first that gave it. */
-export const firstOf = (straight: Straight): Measured | undefined => straight.readings[0];
+const idsOf = (straights: readonly Straight[]): string[] => readingsOf(straights).map(({ id }) => id);

@@ -17,10 +17,12 @@ const UNITS = ['mm', 'cm', 'in', 'ft', 'm'] as const;
  * `58`, as `5.8`). Empty for texts that name feet and inches themselves, and for angles.
  */
 export function otherMeanings(take: Pick<Take, 'text' | 'unit' | 'value'>): Meaning[] {
-  const { text, unit, value } = take;
-  if (unit === 'deg') return [];
-  const parsed = parseLength(text, unit);
-  if (parsed.ok && (parsed.parts.inches ?? parsed.parts.numerator) !== undefined && unit === 'ft') return [];
+  const { text, value } = take;
+  if (take.unit === 'deg') return [];
+  const parsed = parseLength(text, take.unit);
+  const unit = parsed.ok ? parsed.unit : take.unit;
+  // Feet alone may have been inches; feet with inches beside them were not.
+  if (parsed.ok && unit === 'ft' && (parsed.parts.inches ?? parsed.parts.numerator) !== undefined) return [];
   const amount = value / UNIT_MM[unit];
   const plain = UNITS.filter((other) => other !== unit).map((other) => ({
     unit: other,

@@ -56,7 +56,7 @@ function leastCost(begin: number[], lengths: SixLengths, sigmas: SixLengths): nu
     }
     const gain = cost - nextCost;
     [at, cost, damping] = [next, nextCost, damping / 10];
-    if (gain < 1e-10) break;
+    if (gain < 1e-8) break;
   }
   return cost;
 }

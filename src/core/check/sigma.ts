@@ -48,14 +48,16 @@ const INSTRUMENT_OF: Partial<Record<ReadingKind, 'girth' | 'offset' | 'angle'>> 
  * 1/2), so they say nothing; the job's own fraction stands for them.
  */
 function stepOf(take: Pick<Take, 'text' | 'unit'>, fraction: number): number {
-  const { text, unit } = take;
-  if (unit === 'deg') return 0;
-  const decimals = /[.,](\d+)/.exec(text)?.[1];
+  const { text } = take;
+  if (take.unit === 'deg') return 0;
+  const decimals = /[.,](\d+)/.exec(text)?.[1]?.length ?? 0;
+  // Whole millimetres and plain inches are nearly all there is; only the rest is worth reading again.
+  const parsed = decimals === 0 && (take.unit === 'mm' || take.unit === 'in') ? null : parseLength(text, take.unit);
+  const unit = parsed?.ok ? parsed.unit : take.unit;
   const imperial = unit === 'in' || unit === 'ft';
-  if (decimals === undefined) return imperial ? INCH / fraction : Math.min(UNIT_MM[unit], COARSEST_STEP);
-  const parsed = imperial ? parseLength(text, unit) : null;
+  if (decimals === 0) return imperial ? INCH / fraction : Math.min(UNIT_MM[unit], COARSEST_STEP);
   const written = parsed?.ok && parsed.parts.form === 'feet-inches' ? 'in' : unit;
-  return Math.min(UNIT_MM[written] * 10 ** -decimals.length, COARSEST_STEP);
+  return Math.min(UNIT_MM[written] * 10 ** -decimals, COARSEST_STEP);
 }
 
 /**

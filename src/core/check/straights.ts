@@ -78,17 +78,23 @@ export function trianglesOf(context: Context): Triangle[] {
 /** The six distances among four points. */
 export type Six = Readonly<Record<'ab' | 'ac' | 'ad' | 'bc' | 'bd' | 'cd', Straight>>;
 
-/** A distance is tried against so many points that share both its ends; a net taped all to all holds no more news. */
-const ENOUGH = 10;
+/** No net taped by hand holds so many sets; one taped all to all does, and then says the same thing over and over. */
+const MOST = 5000;
+/** In such a net each distance is tried against so many points that share both its ends. */
+const ENOUGH = 5;
 
-/** Four points with all six distances: all of them in any net that was taped by hand, a good part of a denser one. */
+/** Four points with all six distances: all of them, or a good part where a net is so dense that they repeat each other. */
 export function foursOf(context: Context): Six[] {
   const { later } = netOf(context);
+  const all = collected(later, Number.POSITIVE_INFINITY);
+  return all.length <= MOST ? all : collected(later, ENOUGH);
+}
+
+function collected(later: Net['later'], enough: number): Six[] {
   const fours: Six[] = [];
   for (const fromA of later) {
     for (const [b, ab] of fromA) {
-      const fromB = later[b];
-      const shared = [...(fromB ?? [])].filter(([c]) => fromA.has(c)).slice(0, ENOUGH);
+      const shared = [...(later[b] ?? [])].filter(([c]) => fromA.has(c)).slice(0, enough);
       for (const [c, bc] of shared) {
         const ac = fromA.get(c);
         for (const [d, bd] of shared) {
@@ -96,6 +102,7 @@ export function foursOf(context: Context): Six[] {
           if (ac && ad && cd) fours.push({ ab, ac, ad, bc, bd, cd });
         }
       }
+      if (enough > MOST && fours.length > MOST) return fours;
     }
   }
   return fours;

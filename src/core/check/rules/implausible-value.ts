@@ -42,11 +42,10 @@ function judged(context: Context, reading: Measured, layouts: Layouts): Draft | 
   }
   const expected = layouts.expected.get(reading.id) ?? null;
   const band = bandOf(context, reading, expected);
-  const meanings = meaningsOf(reading);
   if (band && (reading.value < band.low || reading.value > band.high))
-    return drafted(context, reading, 'doubt', band, expected, likeliest(meanings, band, expected));
+    return drafted(context, reading, 'doubt', band, expected, likeliest(meaningsOf(reading), band, expected));
   if (expected === null) return null;
-  const odd = oddOneOut(reading, expected, meanings, layouts);
+  const odd = oddOneOut(reading, expected, layouts);
   return odd && drafted(context, reading, 'doubt', odd.band, expected, odd.meaning);
 }
 
@@ -101,22 +100,17 @@ function layoutsOf(context: Context): Layouts {
 }
 
 /** A reading that breaks with the size all the others agree on, where another unit brings it back among them. */
-function oddOneOut(
-  reading: Measured,
-  expected: number,
-  meanings: readonly Meaning[],
-  { scales }: Layouts,
-): { band: Band; meaning: Meaning } | null {
+function oddOneOut(reading: Measured, expected: number, { scales }: Layouts): { band: Band; meaning: Meaning } | null {
   const own = Math.log(reading.value / expected);
   const all = scales.get(reading.piece) ?? [];
-  const others = all.toSpliced(all.indexOf(own), 1);
-  const middle = others[Math.floor(others.length / 2)];
-  if (others.length < ENOUGH || middle === undefined) return null;
-  if (Math.abs(own - middle) < Math.log(STEP)) return null;
-  const near = others.filter((scale) => Math.abs(scale - middle) < Math.log(CONSENT));
-  if (near.length < others.length * 0.8) return null;
+  const middle = all[Math.floor(all.length / 2)];
+  if (all.length <= ENOUGH || middle === undefined || Math.abs(own - middle) < Math.log(STEP)) return null;
+  const near = all.filter((scale) => Math.abs(scale - middle) < Math.log(CONSENT));
+  if (near.length < (all.length - 1) * 0.8) return null;
   const off = ({ value }: Meaning): number => Math.abs(Math.log(value / expected) - middle);
-  const [best] = meanings.filter((meaning) => off(meaning) < Math.log(MENDED)).sort((a, b) => off(a) - off(b));
+  const [best] = meaningsOf(reading)
+    .filter((meaning) => off(meaning) < Math.log(MENDED))
+    .sort((x, y) => off(x) - off(y));
   const usual = expected * Math.exp(middle);
   return best ? { meaning: best, band: { low: usual / STEP, high: usual * STEP } } : null;
 }
