@@ -4,7 +4,7 @@ import { JobScreen } from './dock/JobScreen.tsx';
 import { JobsScreen } from './dock/JobsScreen.tsx';
 import { StepScreen } from './dock/step/StepScreen.tsx';
 import { WalkScreen } from './dock/WalkScreen.tsx';
-import { loadJob, type OpenJob, openJob } from './model/open-job.ts';
+import { loadJob, type OpenJob, openJob, writeBack } from './model/open-job.ts';
 import { updates } from './model/outside.ts';
 import { type Route, route } from './model/route.ts';
 import { store } from './model/services.ts';
@@ -48,9 +48,13 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
     case 'step':
       return <StepScreen job={job} piece={at.piece} stepKey={at.step} />;
     case 'leave':
-      return <Later key="leave" load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />;
+      return (
+        <Later key="leave" load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />
+      );
     case 'send':
-      return <Later key="send" load={() => import('./dock/SendScreen.tsx').then((m) => m.SendScreen)} props={{ job }} />;
+      return (
+        <Later key="send" load={() => import('./dock/SendScreen.tsx').then((m) => m.SendScreen)} props={{ job }} />
+      );
     default:
       return <JobScreen job={job} />;
   }
@@ -92,6 +96,22 @@ function Notices() {
             onClick={() => void import('./model/send-out.ts').then((m) => m.saveCopyNow())}
           >
             {words.saveCopyNow}
+          </button>
+        </Banner>
+      )}
+      {store().torn.value && (
+        <Banner tone="stop">
+          <p>{words.torn}</p>
+          <button type="button" class="button" onClick={() => void import('./model/send-out.ts').then((m) => m.saveCopyNow())}>
+            {words.saveCopyNow}
+          </button>
+        </Banner>
+      )}
+      {store().emptied.value && (
+        <Banner tone="stop">
+          <p>{words.emptied}</p>
+          <button type="button" class="button" onClick={() => void writeBack()}>
+            {words.writeBack}
           </button>
         </Banner>
       )}

@@ -75,7 +75,9 @@ test('the installer measures both pieces offline, makes a slip, sees it named, m
     expect(packet.name).toMatch(/^20\d\d-\d\d-\d\d R. Sample - Perla - [0-9a-f]{4}\.json$/);
     await phone.page.getByText('Saved among your downloads').waitFor();
     await shot(phone.page, 'send');
-    const written: { logbook: { kind: string }[]; photos: { data: string }[] } = JSON.parse(readFileSync(packet.path, 'utf8'));
+    const written: { logbook: { kind: string }[]; photos: { data: string }[] } = JSON.parse(
+      readFileSync(packet.path, 'utf8'),
+    );
     expect(written.photos).toHaveLength(6);
     for (const photo of written.photos) expect(exifOf(Buffer.from(photo.data, 'base64'))?.place ?? false).toBe(false);
     packets.sent = keep(packet.path, 'sent');

@@ -2,7 +2,7 @@ import { computed, signal } from '@preact/signals';
 import { check, type Finding, type Gate, gates } from '../../core/check/index.ts';
 import { type Entry, type EntryKind, fold, heads, type Payload, type Sheet } from '../../core/job/index.ts';
 import { now, uuid } from '../../device/clock.ts';
-import { type StoredPhoto, StoreFailure } from '../../device/store/index.ts';
+import type { StoredPhoto } from '../../device/store/index.ts';
 import { actor, device, store } from './services.ts';
 
 /** The job on the screen: its logbook and what follows from it. */
@@ -43,6 +43,12 @@ export function closeJob(): void {
   openJob.value = null;
 }
 
+/** Puts the open job back on a disk that was cleared under the page. */
+export async function writeBack(): Promise<void> {
+  const job = openJob.value;
+  if (job) await store().importEntries(job.id, job.entries, []);
+}
+
 let queue: Promise<unknown> = Promise.resolve();
 
 /**
@@ -76,13 +82,9 @@ export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = 
   return run;
 }
 
-/** Writes to disk. Where the disk fails the store holds the entries in memory and the screen says so: go on with them. */
+/** Writes to disk. Where the disk fails the store keeps the entries in memory and every screen says so: go on with them. */
 async function write(made: readonly Entry[], photos: readonly StoredPhoto[]): Promise<void> {
-  try {
-    await store().append(made, photos);
-  } catch (error) {
-    if (!(error instanceof StoreFailure) || error.code === 'conflict') throw error;
-  }
+  await store().append(made, photos);
 }
 
 function makeEntries(job: string, before: readonly Entry[], deeds: readonly Deed[]): Entry[] {

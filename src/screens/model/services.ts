@@ -1,6 +1,5 @@
 import { computed, signal } from '@preact/signals';
 import type { Who } from '../../core/job/index.ts';
-import { uuid } from '../../device/clock.ts';
 import { openStore, type Setting, type Store } from '../../device/store/index.ts';
 import { route } from './route.ts';
 
@@ -31,9 +30,7 @@ export const device = signal('');
 export async function startServices(): Promise<Store> {
   const ready = await openStore();
   const { settings } = ready;
-  const known = await settings.get('device');
-  device.value = known ?? uuid();
-  if (!known) await settings.set('device', device.value);
+  device.value = await ready.deviceId();
   person.value = (await settings.get('person')) ?? person.value;
   units.value = (await settings.get('units')) ?? units.value;
   showTheme((await settings.get('theme')) ?? 'system');

@@ -1,5 +1,5 @@
 import type { Entry } from '../../core/job/index.ts';
-import { readTable, type RowRefusal } from '../../core/packet/index.ts';
+import { type RowRefusal, readTable } from '../../core/packet/index.ts';
 import { now, uuid } from '../../device/clock.ts';
 import { type PhotoBytes, readPacketFile } from '../../device/packet-file/index.ts';
 import { StoreFailure } from '../../device/store/index.ts';
@@ -66,7 +66,10 @@ function readIncomingTable(text: string, fileName: string): Read {
   });
   if (table.ok) return { ok: true, incoming: { name, entries: table.entries, photos: [], missing: [] } };
   const lines = [words.tables[table.why], ...table.refused.slice(0, MOST_ROWS_NAMED).map(rowText)];
-  return { ok: false, lines: table.missingColumns.length > 0 ? [...lines, words.columns(table.missingColumns)] : lines };
+  return {
+    ok: false,
+    lines: table.missingColumns.length > 0 ? [...lines, words.columns(table.missingColumns)] : lines,
+  };
 }
 
 /** More refused rows than a person reads on a phone. */

@@ -50,6 +50,7 @@ export const dock = {
     stops: (count: number) => (count === 1 ? '1 stop' : `${count} stops`),
     next: 'Next',
     goOn: 'Go on',
+    goOnAnyway: 'Go on anyway',
     skip: 'Skip',
     back: 'Back',
     all: 'All steps',

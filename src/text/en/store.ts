@@ -10,6 +10,9 @@ export const store = {
     conflict: 'Something with the same number but other content was refused. What is stored stays.',
     unknown: 'The device could not write. Your last entries are kept in this open page. Save a copy now.',
   },
+  torn: 'This device ran full and may lose what it stores when the app is closed. Save a copy of every job now, before you close it.',
+  emptied: 'The browser’s data for this app was cleared while it was open. What is on the screen can be written back.',
+  writeBack: 'Write it back',
   saveCopyNow: 'Save a copy now',
   notOnlyCopy: 'This phone holds the only copy.',
   mayClear: (days: number) =>

@@ -49,6 +49,7 @@ export interface Frame {
 
 /** px for names and values outside the outermost points; less where the drawing is small. */
 const MARGIN = 80;
+const FLAT_MARGIN = 60;
 const MARGIN_SHARE = 0.13;
 const ground = ([x, y]: Place): Place => [x, y, 0];
 
@@ -64,7 +65,8 @@ export function makeScene(
   frame: Frame,
   { lit, marked }: Shown,
 ): Scene {
-  const to = projection(drawn, frame);
+  const flatPiece = sheet.pieces.find(({ id }) => id === piece)?.flat ?? false;
+  const to = projection(drawn, frame, flatPiece ? FLAT_MARGIN : MARGIN);
   const flat = (ids: readonly string[]): Flat[] =>
     ids.flatMap((id) => {
       const place = drawn.places.get(id);
@@ -101,10 +103,10 @@ export function makeScene(
 export const sketchOf = (sheet: Sheet, piece: string): PieceSketch => sketchPiece(sheet, piece);
 
 /** From the boat to the frame, enlarged and moved as the person looks at it. */
-function projection(drawn: PieceSketch, { width, height, view, look }: Frame): (place: Place) => Flat {
+function projection(drawn: PieceSketch, { width, height, view, look }: Frame, most: number): (place: Place) => Flat {
   const places = [...drawn.places.values()];
   const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
-  const whole = fitted(shown, view, { width, height, margin: Math.min(MARGIN, width * MARGIN_SHARE) });
+  const whole = fitted(shown, view, { width, height, margin: Math.min(most, width * MARGIN_SHARE) });
   return (place) => {
     const [x, y] = whole.to(place);
     return [width / 2 + (x - width / 2) * look.zoom + look.x, height / 2 + (y - height / 2) * look.zoom + look.y];

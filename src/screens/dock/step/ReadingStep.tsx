@@ -38,7 +38,8 @@ export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps
             text={entry.text}
             onText={entry.type}
             onNext={() => void entry.record()}
-            nextLabel={entry.onlyGoOn ? words.goOn : words.next}
+            nextLabel={!entry.onlyGoOn ? words.next : speaking.length > 0 ? words.goOnAnyway : words.goOn}
+            quietNext={entry.onlyGoOn && speaking.length > 0}
             nextDisabled={entry.text.trim() === '' && !entry.onlyGoOn}
             sheet={sheet}
           />

@@ -6,6 +6,7 @@ import { say } from '../../../text/index.ts';
 import { act, actAll, deed } from '../../model/open-job.ts';
 import { store } from '../../model/services.ts';
 import { pointLabel } from '../../model/words.ts';
+import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { Banner } from '../../parts/marks.tsx';
 import { PhotoView } from '../../parts/PhotoView.tsx';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
@@ -51,6 +52,11 @@ export function ShotStep({ job, piece, step, onward, head, moves }: StepProps<'s
       {head}
       <p>{words?.how}</p>
       {camera.message && <Banner tone="doubt">{camera.message}</Banner>}
+      {photos.length === 0 && (
+        <div class="shot-drawing">
+          <PieceDrawing sheet={job.sheet} piece={piece} width={360} height={240} askedPoints={shot.points} />
+        </div>
+      )}
       {photos.map((photo) => (
         <MarkPhoto key={photo.id} photo={photo} job={job} points={shot.points} title={words?.title ?? ''} />
       ))}

@@ -44,7 +44,7 @@ export function PieceDrawing(props: Props) {
           reading={reading}
           drawn={drawn}
           projection={projection}
-          bad={props.bad?.has(reading.id) ?? false}
+          look={lookOf(reading, props)}
           value={showValues && reading.id !== asked?.id ? lengthText(reading.value ?? 0, sheet) : null}
         />
       ))}
@@ -60,6 +60,12 @@ export function PieceDrawing(props: Props) {
 function describe({ sheet, asked, piece }: Props): string {
   const kind = sheet.pieces.find((p) => p.id === piece);
   return asked ? say().dock.drawingAsks(readingName(asked, sheet)) : say().dock.drawingOf(kind?.name ?? '');
+}
+
+/** What was taped from or to the asked points stands out; the rest stays faint, or thirty lines would hide the one. */
+function lookOf(reading: SheetReading, { bad, asked }: Props): string {
+  if (bad?.has(reading.id)) return 'taken bad';
+  return !asked || reading.points.some((id) => asked.points.includes(id)) ? 'taken' : 'taken faint';
 }
 
 const ground = ([x, y]: Place): Place => [x, y, 0];
@@ -111,12 +117,12 @@ function Uprights({ drawn, projection }: Drawn) {
   );
 }
 
-function TakenLine(props: Drawn & { reading: SheetReading; bad: boolean; value: string | null }) {
+function TakenLine(props: Drawn & { reading: SheetReading; look: string; value: string | null }) {
   const [a, b] = ends(props.reading.points, props.drawn, props.projection);
   if (!a || !b) return null;
   return (
     <g>
-      <line class={props.bad ? 'taken bad' : 'taken'} x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />
+      <line class={props.look} x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />
       {props.value !== null && (
         <text class="value" x={a[0] * 0.62 + b[0] * 0.38} y={a[1] * 0.62 + b[1] * 0.38 + 4} text-anchor="middle">
           {props.value}
@@ -166,7 +172,8 @@ function Points({ sheet, piece, drawn, projection, asked, askedPoints }: Props &
       {own.map((point, i) => {
         const at = flat[i];
         if (!at) return null;
-        const spot = nameSpot(at, middle, 16);
+        // Marks are named on the inside, edge points on the outside, so that neighbours do not cover each other.
+        const spot = nameSpot(at, middle, point.role === 'mark' ? -16 : 16);
         const here = wanted.has(point.id);
         return (
           <g key={point.id}>

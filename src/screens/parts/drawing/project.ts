@@ -45,7 +45,7 @@ export function fit(places: readonly Place[], view: View, frame: Frame): Project
   };
 }
 
-/** Where to put a name so that it stands clear of the drawing: away from the middle of all points. */
+/** Where to put a name so that it stands clear: away from the middle of all points, or towards it (below zero). */
 export function nameSpot(
   at: Flat,
   middle: Flat,
@@ -57,6 +57,6 @@ export function nameSpot(
   return {
     x: at[0] + ux * distance,
     y: at[1] + uy * distance + 5,
-    anchor: ux > 0.4 ? 'start' : ux < -0.4 ? 'end' : 'middle',
+    anchor: Math.abs(ux) < 0.4 ? 'middle' : ux * distance > 0 ? 'start' : 'end',
   };
 }

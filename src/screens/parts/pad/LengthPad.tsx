@@ -9,6 +9,8 @@ interface Props {
   onNext: () => void;
   nextLabel: string;
   nextDisabled?: boolean;
+  /** Next is possible, but not what is hoped for. */
+  quietNext?: boolean;
   sheet: Pick<Sheet, 'system' | 'fraction'>;
 }
 
@@ -42,7 +44,7 @@ function useKeyboard({ text, onText, onNext, sheet, nextDisabled }: Props): void
 
 const DIGIT_ROWS = ['789', '456', '123'];
 
-function InchPad({ text, onText, onNext, nextLabel, nextDisabled, sheet }: Props) {
+function InchPad({ text, onText, onNext, nextLabel, nextDisabled, quietNext, sheet }: Props) {
   const press = (key: PadKey) => () => onText(typed(text, key));
   const fractions = fractionKeys(sheet.fraction);
   const words = say().dock.pad;
@@ -55,7 +57,7 @@ function InchPad({ text, onText, onNext, nextLabel, nextDisabled, sheet }: Props
         <Key label={words.feet} spoken={words.feetSpoken} press={press({ type: 'feet' })} />
         <Key label="0" press={press({ type: 'text', text: '0' })} />
         <Key label="⌫" spoken={words.back} press={press({ type: 'back' })} />
-        <NextKey label={nextLabel} press={onNext} disabled={nextDisabled ?? false} />
+        <NextKey label={nextLabel} press={onNext} disabled={nextDisabled ?? false} quiet={quietNext ?? false} />
       </div>
       <div class="pad-fractions">
         {fractions.map((fraction) => (
@@ -66,7 +68,7 @@ function InchPad({ text, onText, onNext, nextLabel, nextDisabled, sheet }: Props
   );
 }
 
-function MetricPad({ text, onText, onNext, nextLabel, nextDisabled }: Props) {
+function MetricPad({ text, onText, onNext, nextLabel, nextDisabled, quietNext }: Props) {
   const press = (key: PadKey) => () => onText(typed(text, key));
   return (
     <div class="pad metric">
@@ -77,7 +79,7 @@ function MetricPad({ text, onText, onNext, nextLabel, nextDisabled }: Props) {
         <Key label="." spoken={say().dock.pad.point} press={press({ type: 'text', text: '.' })} />
         <Key label="0" press={press({ type: 'text', text: '0' })} />
         <Key label="⌫" spoken={say().dock.pad.back} press={press({ type: 'back' })} />
-        <NextKey label={nextLabel} press={onNext} disabled={nextDisabled ?? false} />
+        <NextKey label={nextLabel} press={onNext} disabled={nextDisabled ?? false} quiet={quietNext ?? false} />
       </div>
       <div class="pad-fractions">
         {['mm', 'cm', 'm'].map((unit) => (
@@ -91,7 +93,12 @@ function MetricPad({ text, onText, onNext, nextLabel, nextDisabled }: Props) {
 function Key(props: { label: string; spoken?: string; fraction?: boolean; press: () => void }) {
   const [top, bottom] = props.label.split('/');
   return (
-    <button type="button" class="key" aria-label={props.spoken ? `${props.label} ${props.spoken}` : props.label} onClick={props.press}>
+    <button
+      type="button"
+      class="key"
+      aria-label={props.spoken ? `${props.label} ${props.spoken}` : props.label}
+      onClick={props.press}
+    >
       {props.fraction ? (
         <span class={(bottom?.length ?? 0) + (top?.length ?? 0) > 3 ? 'fraction long' : 'fraction'}>
           <sup>{top}</sup>⁄<sub>{bottom}</sub>
@@ -103,9 +110,25 @@ function Key(props: { label: string; spoken?: string; fraction?: boolean; press:
   );
 }
 
-function NextKey({ label, press, disabled }: { label: string; press: () => void; disabled: boolean }) {
+function NextKey({
+  label,
+  press,
+  disabled,
+  quiet,
+}: {
+  label: string;
+  press: () => void;
+  disabled: boolean;
+  quiet: boolean;
+}) {
   return (
-    <button type="button" class="key next" onClick={press} aria-disabled={disabled} data-testid="next">
+    <button
+      type="button"
+      class={quiet ? 'key next quiet-next' : 'key next'}
+      onClick={press}
+      aria-disabled={disabled}
+      data-testid="next"
+    >
       {label}
     </button>
   );
