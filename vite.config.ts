@@ -59,7 +59,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
-          include: ['tests/{core,device,reference,server,cli,text,guard}/**/*.test.ts'],
+          include: ['tests/{core,device,screens,reference,server,cli,text,guard}/**/*.test.ts'],
           setupFiles: ['tests/setup.ts'],
         },
       },

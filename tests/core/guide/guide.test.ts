@@ -1,0 +1,115 @@
+import { describe, expect, it } from 'vitest';
+import { declarePiece, guides, nextOpen, stepsOf } from '../../../src/core/guide/index.ts';
+import { fold, PieceDeclaration } from '../../../src/core/job/index.ts';
+import { guide as words } from '../../../src/text/en/guide.ts';
+import { id, Phone } from '../job/support.ts';
+
+const ids = () => {
+  let n = 0;
+  return () => {
+    n += 1;
+    return id(n, 99);
+  };
+};
+
+describe.each(guides)('the guide of $kind', (guide) => {
+  const piece = declarePiece(guide, 'a piece', ids());
+
+  it('declares a piece its schema accepts, every id its own', () => {
+    expect(PieceDeclaration.safeParse(piece).success).toBe(true);
+    const all = [piece.id, ...[...piece.points, ...piece.readings, ...piece.runs].map((part) => part.id)];
+    expect(new Set(all).size).toBe(all.length);
+  });
+
+  it('names no slot twice, and every point of the walk exists', () => {
+    expect(new Set(piece.walk).size).toBe(piece.walk.length);
+    const points = new Set(piece.points.map((point) => point.id));
+    const used = piece.readings.flatMap((reading) => [...reading.points, ...(reading.baseline ?? [])]);
+    for (const point of [
+      ...used,
+      ...piece.runs.flatMap((run) => run.points),
+      ...piece.boxes.flat(),
+      ...piece.pairs.flat(),
+    ])
+      expect(points).toContain(point);
+  });
+
+  it('asks for every pair of points at most once', () => {
+    const pairs = piece.readings
+      .filter((reading) => reading.kind === 'straight')
+      .map((reading) => [...reading.points].sort().join());
+    expect(new Set(pairs).size).toBe(pairs.length);
+  });
+
+  it('has words for every point, picture, question with all its choices, and run', () => {
+    const text = words.pieces[guide.kind];
+    for (const point of guide.points) expect(text?.points[point.slot]).toBeDefined();
+    for (const step of guide.walk) {
+      if (step.on === 'shot') expect(text?.shots[step.slot]).toBeDefined();
+      if (step.on === 'run') expect(text?.runs[step.slot]).toBeDefined();
+      if (step.on === 'question')
+        expect(Object.keys(text?.questions[step.slot]?.choices ?? {}).sort()).toEqual([...step.choices].sort());
+    }
+    const slots = new Set(guide.walk.map((step) => step.slot));
+    for (const slot of Object.keys(text?.mistakes ?? {})) expect(slots).toContain(slot);
+  });
+
+  it('is walked in its own order, and nothing is done before anything was', () => {
+    const phone = new Phone();
+    phone.does('job.open', { name: '', system: 'metric', fraction: 16 });
+    phone.does('piece.add', piece);
+    const steps = stepsOf(fold(phone.entries), piece.id);
+    expect(steps.map((step) => step.key)).toEqual(piece.walk);
+    expect(new Set(steps.map((step) => step.state))).toEqual(new Set(['open']));
+    expect(nextOpen(steps, -1)?.key).toBe(piece.walk[0]);
+    expect(nextOpen(steps, steps.length - 1)?.key).toBe(piece.walk[0]);
+  });
+});
+
+describe('steps', () => {
+  const [guide] = guides;
+  if (!guide) throw new Error('there is no guide');
+  const piece = declarePiece(guide, 'a piece', ids());
+  const begun = () => {
+    const phone = new Phone();
+    phone.does('job.open', { name: '', system: 'metric', fraction: 16 });
+    phone.does('piece.add', piece);
+    return phone;
+  };
+  const first = piece.readings[0];
+
+  it('come back as asked again, with the shop’s words, and close when somebody who knew answers', () => {
+    const phone = begun();
+    const take = { reading: first?.id ?? '', text: '1000', unit: 'mm', value: 1000 } as const;
+    phone.does('take.add', take);
+    const state = () => stepsOf(fold(phone.entries), piece.id).find((step) => step.key === first?.slot);
+    expect(state()?.state).toBe('done');
+    phone.does('ask.again', {
+      piece: piece.id,
+      note: 'all of it',
+      items: [{ on: 'reading', id: take.reading, note: 'this one' }],
+    });
+    expect([state()?.state, state()?.askedNote]).toEqual(['asked-again', 'this one']);
+    phone.does('take.add', take);
+    expect([state()?.state, state()?.askedNote]).toEqual(['done', null]);
+  });
+
+  it('of readings added later follow the walk', () => {
+    const phone = begun();
+    const added = {
+      id: id(5, 98),
+      slot: null,
+      kind: 'straight',
+      points: piece.points.slice(0, 2).map((p) => p.id),
+      needed: false,
+    } as const;
+    phone.does('reading.add', { piece: piece.id, reading: { ...added, points: [...added.points] } });
+    expect(stepsOf(fold(phone.entries), piece.id).at(-1)?.key).toBe(added.id);
+  });
+
+  it('do not include the readings of single fasteners: those belong to their run', () => {
+    const phone = begun();
+    const count = stepsOf(fold(phone.entries), piece.id).length;
+    expect(count).toBe(piece.walk.length);
+  });
+});

@@ -1,0 +1,24 @@
+import { expect, it } from 'vitest';
+import { parseRoute, type Route, routeHash } from '../../src/screens/model/route.ts';
+
+const routes: Route[] = [
+  { at: 'jobs' },
+  { at: 'new' },
+  { at: 'keep' },
+  { at: 'job', job: 'j' },
+  { at: 'walk', job: 'j', piece: 'p' },
+  { at: 'step', job: 'j', piece: 'p', step: 'A-B' },
+  { at: 'step', job: 'j', piece: 'p', step: 'odd/slot %' },
+  { at: 'leave', job: 'j' },
+  { at: 'send', job: 'j' },
+  { at: 'inbox' },
+  { at: 'judge', job: 'j' },
+];
+
+it.each(routes)('reads its own address again: %o', (route) => {
+  expect(parseRoute(routeHash(route))).toEqual(route);
+});
+
+it.each(['', '#', '#/', '#/nowhere/at/all', '#/job', '#/send/', '#/%E0%A4%A'])('lands at the jobs from %s', (hash) => {
+  expect(parseRoute(hash)).toEqual({ at: 'jobs' });
+});
