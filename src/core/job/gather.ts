@@ -34,13 +34,13 @@ export function gather(entries: readonly Entry[]): Gathered {
       carried.push({ entry: entry.id, kind, why: 'erased' });
       continue;
     }
-    const parsed = payloads[kind].safeParse(entry.payload);
-    if (!parsed.success) {
+    const parsed = parsePayload(kind, entry);
+    if (parsed === null) {
       carried.push({ entry: entry.id, kind, why: 'unreadable' });
       continue;
     }
     if (!inForce(entry.id)) continue;
-    const act: Act<EntryKind> = { entry, payload: parsed.data };
+    const act: Act<EntryKind> = { entry, payload: parsed };
     const list = byKind.get(kind);
     if (list) list.push(act);
     else byKind.set(kind, [act]);
@@ -52,6 +52,18 @@ export function gather(entries: readonly Entry[]): Gathered {
     carried,
     isInForce: inForce,
   };
+}
+
+/** Entries never change, so each is parsed once: a fold follows every take. */
+const parsedPayloads = new WeakMap<Entry, Payload<EntryKind> | null>();
+
+function parsePayload(kind: EntryKind, entry: Entry): Payload<EntryKind> | null {
+  const before = parsedPayloads.get(entry);
+  if (before !== undefined) return before;
+  const parsed = payloads[kind].safeParse(entry.payload);
+  const payload = parsed.success ? parsed.data : null;
+  parsedPayloads.set(entry, payload);
+  return payload;
 }
 
 /** An entry is in force while no undo that is itself in force names it; so an undo can be undone. */
