@@ -14,7 +14,7 @@ export function counter(start = 0): () => string {
 
 export const WHO = { name: 'A. Hand', role: 'installer' } as const;
 export const DEVICE = '01930000-0000-7000-8000-ffffffffffff';
-export const AT = '2026-11-25T09:30:00.000Z';
+const AT = '2026-11-25T09:30:00.000Z';
 export const MADE = { at: '2026-11-25T17:00:00.000+01:00', device: DEVICE, by: WHO };
 export const PICTURES = [new Uint8Array([1, 2, 3, 4, 5]), new Uint8Array([9, 8, 7])];
 export const hashOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
