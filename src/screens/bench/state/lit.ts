@@ -39,9 +39,11 @@ export function litBy(target: Target | null, job: OpenJob, piece: string): Lit {
     if (readings.has(reading.id)) for (const point of reading.points) points.add(point);
     else if (target.on === 'point' && reading.points.includes(target.id)) readings.add(reading.id);
   }
-  for (const shot of job.sheet.shots)
-    if (target.on === 'shot' && shot.piece === piece && shot.slot === target.id)
-      for (const point of shot.points) points.add(point);
+  // A picture that somebody speaks of without naming a point is about all the points it should show.
+  if (points.size === 0)
+    for (const shot of job.sheet.shots)
+      if (shot.piece === piece && seeds.some(({ on, id }) => on === 'shot' && id === shot.slot))
+        for (const point of shot.points) points.add(point);
   const keys = new Set(seeds.map(keyOf));
   const touches = (subjects: readonly Subject[]) =>
     subjects.flatMap((subject) => asReading(subject, job)).some((subject) => keys.has(keyOf(subject)));
