@@ -1,9 +1,9 @@
 /** The packet: the document a job travels in, and the readings table that becomes one. */
 export { decodeBase64, encodeBase64 } from './base64.ts';
-export { buildPacket, type PacketParts } from './build.ts';
-export { type Made, Packet, type PacketPhoto } from './document.ts';
-export { PACKET_FILE_TYPES, packetFileName } from './file-name.ts';
-export { type PacketNote, type PacketReading, type PacketRefusal, type ReadOptions, readPacket } from './read.ts';
+export { buildPacket } from './build.ts';
+export type { Packet, PacketPhoto } from './document.ts';
+export { packetFileName } from './file-name.ts';
+export { type PacketNote, type PacketRefusal, type ReadOptions, readPacket } from './read.ts';
 export { sealOf, sha256Hex } from './seal.ts';
 export { readTable, type TableContext, type TableReading } from './table.ts';
 export { looksLikeTable } from './table-columns.ts';

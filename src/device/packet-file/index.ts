@@ -1,3 +1,3 @@
 /** Packets as files: written and read without holding them in memory whole. */
-export { type PacketFileReading, type PhotoBytes, type ReadFileOptions, readPacketFile } from './read.ts';
-export { type WriteOptions, writePacketFile } from './write.ts';
+export { type PhotoBytes, readPacketFile } from './read.ts';
+export { writePacketFile } from './write.ts';
