@@ -6,6 +6,11 @@ import { followAddress } from './screens/model/route.ts';
 import { startServices } from './screens/model/services.ts';
 import { StartFailed } from './screens/StartFailed.tsx';
 import './screens/style.css';
+import './screens/parts/parts.css';
+import './screens/parts/drawing/drawing.css';
+import './screens/parts/pad/pad.css';
+import './screens/parts/photo.css';
+import './screens/dock/step/step.css';
 
 async function start(): Promise<void> {
   const root = document.getElementById('app');

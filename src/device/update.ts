@@ -21,6 +21,8 @@ export interface UpdatePage {
   reload(): void;
   /** A worker answers for this page already. */
   controlled: boolean;
+  /** Called whenever another worker takes over this page. */
+  onTakenOver(react: () => void): void;
   /** Called whenever the page comes to the front. */
   onFront(react: () => void): void;
 }
@@ -36,6 +38,13 @@ export async function watchUpdates(
   const offlineReady = signal(page.controlled);
   let agreed = false;
   let apply: () => Promise<void> = () => Promise.resolve();
+  // Agreeing in one tab switches the worker of all. Only the tab that agreed loads anew: another may be in the middle of
+  // a number. The library tells of a take-over only on pages that had a worker when they were opened; on the first visit's page it
+  // does not, and "use it now" would switch the worker and leave the old page standing.
+  page.onTakenOver(() => {
+    if (agreed) page.reload();
+    else if (state.peek() === 'waiting') state.value = 'taken-over';
+  });
   try {
     const { registerSW } = await load();
     apply = registerSW({
@@ -45,12 +54,8 @@ export async function watchUpdates(
       onOfflineReady: () => {
         offlineReady.value = true;
       },
-      // Agreeing in one tab switches the worker of all. Only the tab that agreed loads anew: another may be in the
-      // middle of a number.
-      onNeedReload: () => {
-        if (agreed) page.reload();
-        else state.value = 'taken-over';
-      },
+      // Given so that the library does not load the page anew by itself; what happens is decided above.
+      onNeedReload: () => undefined,
       onRegisteredSW: (_url, registration) => {
         if (registration) lookNowAndThen(registration, page);
       },
@@ -84,6 +89,9 @@ function browserPage(): UpdatePage {
   return {
     reload: () => location.reload(),
     controlled: 'serviceWorker' in navigator && navigator.serviceWorker.controller !== null,
+    onTakenOver: (react) => {
+      if ('serviceWorker' in navigator) navigator.serviceWorker.addEventListener('controllerchange', react);
+    },
     onFront: (react) =>
       document.addEventListener('visibilitychange', () => {
         if (document.visibilityState === 'visible') react();

@@ -102,7 +102,11 @@ function Notices() {
       {store().torn.value && (
         <Banner tone="stop">
           <p>{words.torn}</p>
-          <button type="button" class="button" onClick={() => void import('./model/send-out.ts').then((m) => m.saveCopyNow())}>
+          <button
+            type="button"
+            class="button"
+            onClick={() => void import('./model/send-out.ts').then((m) => m.saveCopyNow())}
+          >
             {words.saveCopyNow}
           </button>
         </Banner>

@@ -1,4 +1,4 @@
-import { copyFileSync, readFileSync } from 'node:fs';
+import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { expectAccessible } from './support/accessible.ts';
 import { type App, startApp } from './support/app.ts';
@@ -24,6 +24,13 @@ afterAll(async () => {
 
 /** Where the whole story passes from one device to the other. */
 const packets: Record<'sent' | 'asked' | 'answered', string> = { sent: '', asked: '', answered: '' };
+
+/** Downloads go with their browser; the story needs them afterwards. */
+function keep(path: string, name: string): string {
+  const kept = `${atShop}-${name}.json`;
+  copyFileSync(path, kept);
+  return kept;
+}
 
 async function openPacket(phone: Phone, path: string): Promise<string> {
   await phone.page.locator('input[type=file][multiple]').setInputFiles(path);
@@ -84,9 +91,78 @@ test('the installer measures both pieces offline, makes a slip, sees it named, m
   });
 });
 
-/** Downloads go with their browser; the story needs them afterwards. */
-function keep(path: string, name: string): string {
-  const kept = `${atShop}-${name}.json`;
-  copyFileSync(path, kept);
-  return kept;
-}
+test('the shop opens the packet, cannot clear what was doubted, and asks one reading again', async () => {
+  await withPhone(app.url, { profile: atShop, screen: 'desk' }, async (phone) => {
+    const { page } = phone;
+    await phone.open('#/bench');
+    expect(await openPacket(phone, packets.sent)).toMatch(/R. Sample – Perla: 143 new entries/);
+    expect(await openPacket(phone, packets.sent)).toContain('nothing new');
+    const damaged = keep(packets.sent, 'damaged');
+    writeFileSync(damaged, readFileSync(damaged, 'utf8').replace('"text":"75 11/16"', '"text":"76 11/16"'));
+    await page.locator('input[type=file][multiple]').setInputFiles(damaged);
+    await page.getByText('does not match its seal').waitFor();
+    await page
+      .getByRole('link', { name: /R. Sample/ })
+      .first()
+      .click();
+    await page.getByRole('heading', { name: 'Decide' }).waitFor();
+    await expectAccessible(page);
+    await shot(page, 'bench-judge');
+    await page.getByTestId('clear').waitFor();
+    await page.getByTestId('ask-again').click();
+    await page.getByRole('checkbox', { name: 'Ask again for A–C' }).check();
+    await page.getByRole('textbox', { name: 'Note for A–C' }).fill('Was the pole leaning?');
+    await page.getByTestId('make-ask').click();
+    await page.getByText('stands in the way of cutting').waitFor();
+    expect(await page.getByTestId('clear').count()).toBe(0);
+    await page.getByTestId('send-back').click();
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByTestId('download-back').click()]);
+    packets.asked = keep(await download.path(), 'asked');
+    await shot(page, 'bench-asked');
+  });
+});
+
+test('the dock sees the question as an open step, reads again, and sends', async () => {
+  await withPhone(app.url, { profile: atDock }, async (phone) => {
+    const installer = new Installer(phone);
+    await phone.open();
+    await phone.offline(true);
+    expect(await openPacket(phone, packets.asked)).toContain('1 new entry');
+    await phone.page.getByRole('link', { name: /R. Sample – Perla/ }).tap();
+    await phone.page.getByText('The shop asks again: 1 step').waitFor();
+    await shot(phone.page, 'dock-asked-again');
+    await phone.page.getByRole('link', { name: 'Go on', exact: true }).tap();
+    await phone.page.getByText('Was the pole leaning?').waitFor();
+    expect(installer.stepKey()).toBe('A-C');
+    await installer.reading('91 7/8');
+    await phone.page.getByText('Clear to leave').waitFor();
+    await phone.page.getByRole('link', { name: 'Send to the shop' }).tap();
+    packets.answered = keep((await installer.savePacket()).path, 'answered');
+  });
+});
+
+test('the shop merges the answer, clears both pieces by rules, and a later change voids it', async () => {
+  await withPhone(app.url, { profile: atShop, screen: 'desk' }, async (phone) => {
+    const { page } = phone;
+    await phone.open('#/bench');
+    expect(await openPacket(phone, packets.answered)).toContain('1 new entry');
+    await page
+      .getByRole('link', { name: /R. Sample/ })
+      .first()
+      .click();
+    for (const piece of ['Tension shade', 'Open-bow cover']) {
+      await page.getByRole('button', { name: new RegExp(`^${piece}`) }).click();
+      await page.getByTestId('clear').click();
+      await page.getByText('Cleared by rules only').first().waitFor();
+      await page.getByTestId('clear-sure').click();
+      await page.getByText(/Clear to cut, said/).waitFor();
+    }
+    await shot(page, 'bench-cleared');
+    await page.getByRole('button', { name: /^Tension shade/ }).click();
+    await page.getByText(/Clear to cut, said/).waitFor();
+    await page.getByRole('button', { name: 'Strike out 91 13/16' }).first().click();
+    await page.getByRole('button', { name: 'A later reading replaces it' }).click();
+    await page.getByText(/No longer clear to cut/).waitFor();
+    await shot(page, 'bench-voided');
+  });
+});

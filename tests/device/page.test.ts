@@ -113,8 +113,20 @@ describe('a new version', () => {
       options = given;
       return apply;
     };
-    const page = { reload: vi.fn(), controlled, onFront: vi.fn<UpdatePage['onFront']>() };
-    return { start: () => watchUpdates(async () => ({ registerSW }), page), told: () => options, apply, page };
+    const page = {
+      reload: vi.fn(),
+      controlled,
+      onFront: vi.fn<UpdatePage['onFront']>(),
+      onTakenOver: vi.fn<UpdatePage['onTakenOver']>(),
+    };
+    const takeOver = (): void => page.onTakenOver.mock.calls[0]?.[0]();
+    return {
+      takeOver,
+      start: () => watchUpdates(async () => ({ registerSW }), page),
+      told: () => options,
+      apply,
+      page,
+    };
   }
 
   it('is not there at first', async () => {
@@ -126,8 +138,16 @@ describe('a new version', () => {
     expect((await worker(true).start()).offlineReady.value).toBe(true);
   });
 
+  it('is not what the first worker is that takes over a first visit', async () => {
+    const { start, page, takeOver } = worker();
+    const updates = await start();
+    takeOver();
+    expect(updates.state.value).toBe('none');
+    expect(page.reload).not.toHaveBeenCalled();
+  });
+
   it('waits until the person agrees', async () => {
-    const { start, told, apply, page } = worker();
+    const { start, told, apply, page, takeOver } = worker();
     const updates = await start();
     told().onOfflineReady?.();
     told().onNeedRefresh?.();
@@ -136,15 +156,15 @@ describe('a new version', () => {
     expect(apply).not.toHaveBeenCalled();
     await updates.applyUpdate();
     expect(apply).toHaveBeenCalledOnce();
-    told().onNeedReload?.();
+    takeOver();
     expect(page.reload).toHaveBeenCalledOnce();
   });
 
   it('agreed to in another tab does not load this one anew by itself', async () => {
-    const { start, told, page } = worker();
+    const { start, told, page, takeOver } = worker();
     const updates = await start();
     told().onNeedRefresh?.();
-    told().onNeedReload?.();
+    takeOver();
     expect(updates.state.value).toBe('taken-over');
     expect(page.reload).not.toHaveBeenCalled();
     await updates.applyUpdate();

@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../../text/index.ts';
 import { readJobs } from '../model/jobs.ts';
-import { routeHash } from '../model/route.ts';
 import { type TakenIn, takeIn } from '../model/take-in.ts';
 import { Banner } from '../parts/marks.tsx';
 import { Outcome } from '../parts/OpenFile.tsx';
@@ -28,14 +27,11 @@ export function DropHere({ current }: { current: string | null }) {
       {over && <Banner tone="note">{words.letGo}</Banner>}
       {busy && <p>{say().dock.takeIn.reading}</p>}
       {outcomes.map((outcome, index) => (
-        <div key={`${index}:${outcome.lines.join()}`} class="stack">
-          <Outcome outcome={outcome} />
-          {outcome.ok && outcome.job !== current && (
-            <a class="button" href={routeHash({ at: 'judge', job: outcome.job })}>
-              {words.openIt}
-            </a>
-          )}
-        </div>
+        <Outcome
+          key={`${index}:${outcome.lines.join()}`}
+          outcome={outcome}
+          open={outcome.ok && outcome.job !== current ? (job) => ({ at: 'judge', job }) : null}
+        />
       ))}
     </div>
   );

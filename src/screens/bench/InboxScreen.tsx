@@ -1,6 +1,5 @@
 import { say } from '../../text/index.ts';
 import { readJobs } from '../model/jobs.ts';
-import { go } from '../model/route.ts';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { DropHere } from './DropHere.tsx';
@@ -9,16 +8,12 @@ import { JobList } from './JobList.tsx';
 /** Where packets come in, and the jobs that are here. */
 export function InboxScreen() {
   const words = say().bench.inbox;
-  const opened = (job: string): void => {
-    void readJobs().catch(() => undefined);
-    go({ at: 'judge', job });
-  };
   return (
     <div class="page">
       <TopBar back={{ at: 'jobs' }} title={words.title} />
       <p>{words.drop}</p>
       <DropHere current={null} />
-      <OpenFile onTaken={opened} />
+      <OpenFile onTaken={() => void readJobs().catch(() => undefined)} open={(job) => ({ at: 'judge', job })} />
       <section class="stack" aria-labelledby="bench-inbox-jobs">
         <h2 id="bench-inbox-jobs">{words.jobs}</h2>
         <JobList />

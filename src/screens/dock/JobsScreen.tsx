@@ -43,7 +43,7 @@ export function JobsScreen() {
         {words.begin}
       </a>
       <JobList list={list} />
-      <OpenFile onTaken={() => void readJobs()} />
+      <OpenFile onTaken={() => void readJobs()} open={(job) => ({ at: 'job', job })} />
       {list?.every((job) => !job.demo) && (
         <button type="button" class="button plain" onClick={() => void loadDemo()}>
           {words.demo}

@@ -1,10 +1,11 @@
 import { useState } from 'preact/hooks';
 import { say } from '../../text/index.ts';
+import { type Route, routeHash } from '../model/route.ts';
 import type { TakenIn } from '../model/take-in.ts';
 import { Banner } from './marks.tsx';
 
 /** Opens packets and tables from a picker; what came of each file is said below. */
-export function OpenFile({ onTaken }: { onTaken: (job: string) => void }) {
+export function OpenFile({ onTaken, open: routeOf }: { onTaken: () => void; open: (job: string) => Route }) {
   const [busy, setBusy] = useState(false);
   const [outcomes, setOutcomes] = useState<TakenIn[]>([]);
   const open = async (files: readonly File[]): Promise<void> => {
@@ -15,8 +16,7 @@ export function OpenFile({ onTaken }: { onTaken: (job: string) => void }) {
     for (const file of files) results.push(await takeIn(file, file.name));
     setBusy(false);
     setOutcomes(results);
-    const last = results.findLast((result) => result.ok);
-    if (last?.ok) onTaken(last.job);
+    if (results.some((result) => result.ok)) onTaken();
   };
   return (
     <div class="stack">
@@ -35,18 +35,24 @@ export function OpenFile({ onTaken }: { onTaken: (job: string) => void }) {
         />
       </label>
       {outcomes.map((outcome, i) => (
-        <Outcome key={`${i}:${outcome.lines.join()}`} outcome={outcome} />
+        <Outcome key={`${i}:${outcome.lines.join()}`} outcome={outcome} open={routeOf} />
       ))}
     </div>
   );
 }
 
-export function Outcome({ outcome }: { outcome: TakenIn }) {
+/** What came of a file, and the way to the job it belongs to. */
+export function Outcome({ outcome, open }: { outcome: TakenIn; open: ((job: string) => Route) | null }) {
   return (
     <Banner tone={outcome.ok ? 'good' : 'stop'}>
       {outcome.lines.map((line) => (
         <p key={line}>{line}</p>
       ))}
+      {outcome.ok && open && (
+        <a class="button" href={routeHash(open(outcome.job))}>
+          {say().dock.takeIn.openIt}
+        </a>
+      )}
     </Banner>
   );
 }

@@ -14,7 +14,6 @@ export const bench = {
     entries: (count: number) => (count === 1 ? '1 entry' : `${count} entries`),
     demo: 'Demo',
     cannotRead: 'The list of jobs cannot be read from this device.',
-    openIt: 'Open it',
   },
   judge: {
     notFound: 'This job is not on this device.',

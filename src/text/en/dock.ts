@@ -98,7 +98,7 @@ export const dock = {
     mark: (label: string) => `Tap where ${label} is`,
     allMarked: 'All points are marked.',
     markFree: 'Tap to mark a place',
-    unmark: "✕ remove this mark",
+    unmark: '✕ remove this mark',
     alt: (title: string) => `Photo: ${title}`,
     markHere: 'Place marks with the arrow keys and Enter, or tap',
     placeRemoved: 'The picture is kept without the place where it was taken.',
@@ -172,6 +172,7 @@ export const dock = {
   },
   takeIn: {
     reading: 'Reading the file…',
+    openIt: 'Open it',
     added: (added: number, name: string) =>
       added === 0
         ? `${name}: nothing new, everything was here already.`

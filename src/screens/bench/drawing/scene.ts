@@ -1,7 +1,7 @@
 import { type PieceSketch, type Place, sketchPiece } from '../../../core/cloth/index.ts';
 import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
-import { type Flat, fit as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
+import { type Flat, fitPlaces as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
 import { readingValue } from '../names.ts';
 import type { Lit } from '../state/lit.ts';
 import { type Label, type Patch, placeLabels, type Wish } from './labels.ts';

@@ -2,7 +2,7 @@ import { say } from '../../../text/index.ts';
 import { act } from '../../model/open-job.ts';
 import { questionWords } from '../step-words.ts';
 import { StepLayout } from './StepLayout.tsx';
-import type { StepProps } from './StepScreen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** A choice from a closed set, with "could not tell" beside it. One tap answers and goes on. */
 export function QuestionStep({ job, piece, step, onward, head, moves }: StepProps<'question'>) {

@@ -11,7 +11,7 @@ import { Tape } from '../../parts/pad/Tape.tsx';
 import { readingInstruction } from '../step-words.ts';
 import { NoValueStep } from './NoValueStep.tsx';
 import { StepLayout } from './StepLayout.tsx';
-import type { StepProps } from './StepScreen.tsx';
+import type { StepProps } from './step-props.ts';
 import { Takes } from './Takes.tsx';
 
 /** Tape one dimension: drawing and sentence above; entry, what the check says, and the pad below. */

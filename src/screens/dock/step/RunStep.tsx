@@ -7,7 +7,7 @@ import { FindingLine } from '../../parts/FindingLine.tsx';
 import { runWords } from '../step-words.ts';
 import { FastenerRows } from './FastenerRows.tsx';
 import { StepLayout } from './StepLayout.tsx';
-import type { StepProps } from './StepScreen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** Fasteners along an edge: whether they are there, which line, which type, how taped; then one row each. */
 export function RunStep({ job, piece, step, onward, head, moves }: StepProps<'run'>) {

@@ -12,7 +12,7 @@ import { PhotoView } from '../../parts/PhotoView.tsx';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
 import { shotWords } from '../step-words.ts';
 import { StepLayout } from './StepLayout.tsx';
-import type { StepProps } from './StepScreen.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** Below this mean brightness (0 to 255) a picture is mostly night. Our own trials, no source. */
 const DARK = 35;

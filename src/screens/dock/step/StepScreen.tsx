@@ -1,4 +1,3 @@
-import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { nextOpen, type Step, stepsOf } from '../../../core/guide/index.ts';
 import { keepScreenOn } from '../../../device/wake-lock.ts';
@@ -13,6 +12,7 @@ import { stepTitle } from '../step-words.ts';
 import { CautionNote } from './CautionNote.tsx';
 import { QuestionStep } from './QuestionStep.tsx';
 import { ReadingStep } from './ReadingStep.tsx';
+import type { StepProps } from './step-props.ts';
 
 /** One stop on the walk. */
 export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: string; stepKey: string }) {
@@ -70,18 +70,6 @@ function Moves({ beside }: { beside: (offset: number) => void }) {
       </button>
     </>
   );
-}
-
-export interface StepProps<S extends Step['on']> {
-  job: OpenJob;
-  piece: string;
-  step: Extract<Step, { on: S }>;
-  /** Goes to the next step that still wants something. */
-  onward: () => void;
-  /** What must be read first: the shop's asking, cautions. */
-  head: ComponentChildren;
-  /** The buttons that leave the step without an answer. */
-  moves: ComponentChildren;
 }
 
 function StepBody({ step, ...rest }: Omit<StepProps<'reading'>, 'step'> & { step: Step }) {

@@ -3,7 +3,7 @@ import { type PieceSketch, type Place, sketchPiece } from '../../../core/cloth/i
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { lengthText, readingName } from '../../model/words.ts';
-import { type Flat, fit, nameSpot, type Projection, type View } from './project.ts';
+import { type Flat, fitPlaces, nameSpot, type Projection, type View } from './project.ts';
 
 interface Props {
   sheet: Sheet;
@@ -31,7 +31,7 @@ export function PieceDrawing(props: Props) {
   const view: View = asked?.kind === 'height' ? 'slant' : 'plan';
   const places = [...drawn.places.values()];
   const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
-  const projection = fit(shown, view, { width, height, margin: 40 });
+  const projection = fitPlaces(shown, view, { width, height, margin: 40 });
   const straights = sheet.readings.filter((r) => r.piece === piece && r.kind === 'straight' && r.value !== null);
   const showValues = props.values === 'all' || straights.length <= FEW;
   return (

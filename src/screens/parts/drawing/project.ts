@@ -24,7 +24,7 @@ export interface Projection {
 }
 
 /** The largest scale at which all places fit the frame, centred. */
-export function fit(places: readonly Place[], view: View, frame: Frame): Projection {
+export function fitPlaces(places: readonly Place[], view: View, frame: Frame): Projection {
   const look = looks[view];
   const flat = places.map(look);
   const xs = flat.map(([x]) => x);
