@@ -6,6 +6,7 @@ import { type Entry, type EntryKind, fold, heads, type Payload } from '../../src
 
 const ENTRIES = 1000;
 const ROUNDS = 30;
+const ORIGIN: readonly [number, number, number] = [0, 0, 0];
 
 let count = 0;
 const newId = (): string => {
@@ -37,9 +38,9 @@ function job(): Entry[] {
     return piece;
   });
   const straights = pieces.flatMap((piece) => {
-    const at = new Map(piece.points.map((point) => [point.id, point.nominal ?? [0, 0, 0]]));
+    const at = new Map(piece.points.map((point) => [point.id, point.nominal ?? ORIGIN]));
     return piece.readings.map((reading) => {
-      const [a, b] = reading.points.map((id) => at.get(id) ?? [0, 0, 0]);
+      const [a, b] = reading.points.map((id) => at.get(id) ?? ORIGIN);
       const value = a && b ? Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]) : (a?.[2] ?? 0);
       return { reading: reading.id, value: reading.kind === 'girth' ? value * 3 : value };
     });

@@ -1,5 +1,3 @@
-import { sha256 } from '@noble/hashes/sha2.js';
-import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import type { Acceptance, Sheet } from '../job/index.ts';
 import { rules } from './catalogue.ts';
 import { makeContext } from './context.ts';
@@ -14,9 +12,6 @@ export interface CheckOptions {
   readonly limits: Limits;
   readonly instruments: Instruments;
 }
-
-/** An entry that accepts a finding carries id and basis as one line each; a longer basis travels as its digest. */
-const LONGEST_BASIS = 400;
 
 /**
  * Every finding of every rule about a sheet, in walking order. Pure and deterministic; total on any sheet `fold` makes.
@@ -40,7 +35,4 @@ function named(rule: RuleKey, draft: Draft, acceptances: ReadonlyMap<string, Acc
   return { id, rule, severity, piece, subjects: [...subjects], numbers, basis, slot, accepted };
 }
 
-function basisOf(ids: readonly string[]): string {
-  const joined = [...new Set(ids)].sort().join('+');
-  return joined.length <= LONGEST_BASIS ? joined : `sha256-${bytesToHex(sha256(utf8ToBytes(joined)))}`;
-}
+const basisOf = (ids: readonly string[]): string => [...new Set(ids)].sort().join('+');

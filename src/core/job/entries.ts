@@ -18,6 +18,9 @@ import {
 
 const Fraction = z.union([z.literal(8), z.literal(16), z.literal(32)]);
 
+/** Ids in a row: a finding about a long edge rests on many takes. */
+const Subjects = z.string().check(z.maxLength(40_000));
+
 /**
  * Every kind of thing somebody can do, and what it carries. Kinds are permanent: a meaning never changes, a new
  * meaning is a new kind. Unknown kinds are carried untouched.
@@ -84,7 +87,7 @@ export const payloads = {
   /** choice: one of the question's choices, 'none-here' or 'could-not-tell'. */
   'question.answer': z.object({ piece: Id, slot: Slot, choice: Slot, text: Line }),
   /** basis: the state the finding spoke of; when it changes, the acceptance lapses. */
-  'finding.accept': z.object({ finding: Line, basis: Line, reason: Line }),
+  'finding.accept': z.object({ finding: Subjects, basis: Subjects, reason: Line }),
   'ask.again': z.object({
     piece: Id,
     note: Prose,

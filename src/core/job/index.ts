@@ -2,7 +2,7 @@
 export * from './declarations.ts';
 export * from './entries.ts';
 export { fold } from './fold.ts';
-export { type Merged, merge } from './merge.ts';
+export { merge } from './merge.ts';
 export { Causality, causalOrder, heads } from './order.ts';
 export * from './sheet.ts';
 export * from './words.ts';

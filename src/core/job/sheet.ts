@@ -64,14 +64,13 @@ export const SheetRun = z.extend(RunDeclaration, {
 });
 export type SheetRun = z.infer<typeof SheetRun>;
 
-export const PhotoMark = z.object({
+const PhotoMark = z.object({
   id: Id,
   x: z.number(),
   y: z.number(),
   point: z.nullable(Id),
   text: z.string(),
 });
-export type PhotoMark = z.infer<typeof PhotoMark>;
 
 export const SheetPhoto = z.object({
   id: Id,
@@ -127,7 +126,7 @@ export const Acceptance = z.object({
 });
 export type Acceptance = z.infer<typeof Acceptance>;
 
-export const AskItem = z.object({
+const AskItem = z.object({
   on: z.enum(['reading', 'shot', 'question', 'run']),
   id: z.string(),
   note: z.string(),
@@ -147,7 +146,7 @@ export const Clearance = z.object({
 });
 export type Clearance = z.infer<typeof Clearance>;
 
-export const Note = z.object({ id: Id, on: z.nullable(z.string()), text: z.string(), ...Signed });
+const Note = z.object({ id: Id, on: z.nullable(z.string()), text: z.string(), ...Signed });
 
 /** Carried, but without effect: a kind or content this version does not know, or half a packet. */
 export const Carried = z.object({

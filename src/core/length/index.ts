@@ -6,5 +6,5 @@ export {
   roundTo,
   type TapeFraction,
 } from './format.ts';
-export { type LengthParts, type LengthRefusal, type ParsedLength, parseLength } from './parse.ts';
-export { type LengthUnit, type Mm, mm } from './units.ts';
+export { type LengthParts, type LengthRefusal, parseLength } from './parse.ts';
+export { type LengthUnit, mm } from './units.ts';

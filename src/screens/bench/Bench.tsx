@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
 import { readJobs } from '../model/jobs.ts';
 import { loadJob, openJob } from '../model/open-job.ts';
@@ -23,7 +24,7 @@ export default function Bench() {
   }, [at, entries]);
   return (
     <>
-      {unreadable && <Banner tone="stop">{say().bench.inbox.cannotRead}</Banner>}
+      {unreadable && <Banner tone="stop">{sayBench().inbox.cannotRead}</Banner>}
       {at.at === 'judge' ? <Loaded key={at.job} id={at.job} /> : <InboxScreen />}
     </>
   );
@@ -43,7 +44,7 @@ function Loaded({ id }: { id: string }) {
   if (!missing) return <p class="page quiet">{say().general.loading}</p>;
   return (
     <div class="page">
-      <TopBar back={{ at: 'inbox' }} title={say().bench.judge.notFound} />
+      <TopBar back={{ at: 'inbox' }} title={sayBench().judge.notFound} />
     </div>
   );
 }

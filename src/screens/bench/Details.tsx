@@ -1,5 +1,5 @@
 import type { SheetPiece } from '../../core/job/index.ts';
-import { say } from '../../text/index.ts';
+import { sayBench } from '../../text/bench.ts';
 import { lastUndoable, type OpenJob, undo } from '../model/open-job.ts';
 import { historyText } from './history-words.ts';
 import { AnswersSection } from './sections/AnswersSection.tsx';
@@ -49,7 +49,7 @@ function UndoLast({ job }: { job: OpenJob }) {
   return (
     <div>
       <button type="button" class="button plain" onClick={() => void undo(entry)} data-testid="undo">
-        {say().bench.judge.undo(historyText(entry, job))}
+        {sayBench().judge.undo(historyText(entry, job))}
       </button>
     </div>
   );

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
 import { readJobs } from '../model/jobs.ts';
 import { type TakenIn, takeIn } from '../model/take-in.ts';
@@ -21,7 +22,7 @@ export function DropHere({ current }: { current: string | null }) {
     };
     return listen(setOver, (files) => void take(files));
   }, []);
-  const words = say().bench.inbox;
+  const words = sayBench().inbox;
   return (
     <div class="stack" aria-live="polite">
       {over && <Banner tone="note">{words.letGo}</Banner>}

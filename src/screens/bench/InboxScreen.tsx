@@ -1,4 +1,4 @@
-import { say } from '../../text/index.ts';
+import { sayBench } from '../../text/bench.ts';
 import { readJobs } from '../model/jobs.ts';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
@@ -7,7 +7,7 @@ import { JobList } from './JobList.tsx';
 
 /** Where packets come in, and the jobs that are here. */
 export function InboxScreen() {
-  const words = say().bench.inbox;
+  const words = sayBench().inbox;
   return (
     <div class="page">
       <TopBar back={{ at: 'jobs' }} title={words.title} />

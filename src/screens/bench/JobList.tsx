@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { JobSummary } from '../../device/store/index.ts';
+import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
 import { jobs } from '../model/jobs.ts';
 import { routeHash } from '../model/route.ts';
@@ -13,7 +14,7 @@ const MOST = 100;
 /** The jobs on this device, the newest first. */
 export function JobList({ current }: { current?: string }) {
   const [search, setSearch] = useState('');
-  const words = say().bench.inbox;
+  const words = sayBench().inbox;
   const list = jobs.value;
   if (!list) return <p class="quiet">{say().general.loading}</p>;
   if (list.length === 0) return <p>{words.empty}</p>;
@@ -41,7 +42,7 @@ export function JobList({ current }: { current?: string }) {
 }
 
 function JobRow({ job, here }: { job: JobSummary; here: boolean }) {
-  const words = say().bench.inbox;
+  const words = sayBench().inbox;
   const pieces = job.pieces.map(({ name }) => name).join(', ') || words.noPieces;
   return (
     <li class={here ? 'here' : ''}>
@@ -60,7 +61,7 @@ function JobRow({ job, here }: { job: JobSummary; here: boolean }) {
 
 /** Customer and boat; the job's own name where neither is known. */
 const titleOf = ({ customer, boat, name }: JobSummary): string =>
-  [customer, boat].filter(Boolean).join(' · ') || name || say().bench.inbox.unnamed;
+  [customer, boat].filter(Boolean).join(' · ') || name || sayBench().inbox.unnamed;
 
 const newestFirst = (list: readonly JobSummary[]): JobSummary[] =>
   [...list].sort((a, b) => Date.parse(b.lastAt ?? '') - Date.parse(a.lastAt ?? '') || (a.id < b.id ? 1 : -1));

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
@@ -29,7 +30,7 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
       <Notices job={job} />
       <div class="bench-columns">
         {wide && (
-          <nav class="bench-jobs" aria-label={say().bench.inbox.jobs}>
+          <nav class="bench-jobs" aria-label={sayBench().inbox.jobs}>
             <JobList current={job.id} />
           </nav>
         )}
@@ -41,7 +42,7 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
               <BenchDrawing key={piece.id} job={job} piece={piece.id} lit={lit} />
             </Section>
           ) : (
-            <p>{say().bench.judge.noPiece}</p>
+            <p>{sayBench().judge.noPiece}</p>
           )}
         </div>
         <Details job={job} piece={piece ?? null} lit={lit} />
@@ -57,7 +58,7 @@ function letGo(): void {
 
 function titleOf({ sheet }: OpenJob): string {
   const { customer, boat, name } = sheet.details;
-  return [customer, boat].filter(Boolean).join(' · ') || name || say().bench.inbox.unnamed;
+  return [customer, boat].filter(Boolean).join(' · ') || name || sayBench().inbox.unnamed;
 }
 
 function Notices({ job }: { job: OpenJob }) {
@@ -88,7 +89,7 @@ const JUMPS: readonly SectionKey[] = [
 
 /** On a narrow screen: every part a tap away. */
 function JumpList() {
-  const words = say().bench;
+  const words = sayBench();
   return (
     <nav aria-label={words.judge.jumpTo}>
       <ul class="row bench-jumps">

@@ -1,6 +1,6 @@
 import { gates } from '../../core/check/index.ts';
 import type { SheetPiece } from '../../core/job/index.ts';
-import { say } from '../../text/index.ts';
+import { sayBench } from '../../text/bench.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { StateMark } from '../parts/marks.tsx';
 
@@ -14,7 +14,7 @@ interface Props {
 export function PieceChoice({ job, piece, onChoose }: Props) {
   return (
     <fieldset class="bench-pieces">
-      <legend class="sr-only">{say().bench.judge.pieces}</legend>
+      <legend class="sr-only">{sayBench().judge.pieces}</legend>
       {job.sheet.pieces.map((one) => (
         <button
           key={one.id}
@@ -32,9 +32,9 @@ export function PieceChoice({ job, piece, onChoose }: Props) {
 }
 
 function PieceState({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
-  const words = say().bench.judge;
+  const words = sayBench().judge;
   const cleared = job.sheet.clearances.some((one) => one.piece === piece.id && one.voidedBy.length === 0);
-  if (cleared) return <StateMark mark="good">{say().bench.decide.clear}</StateMark>;
+  if (cleared) return <StateMark mark="good">{sayBench().decide.clear}</StateMark>;
   const { standing } = gates(job.sheet, job.findings, piece.id).cut;
   const stops = standing.filter(({ severity }) => severity === 'stop').length;
   const doubts = standing.length - stops;

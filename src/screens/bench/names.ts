@@ -1,5 +1,6 @@
 import type { Subject } from '../../core/check/index.ts';
 import type { Sheet, SheetQuestion, SheetReading } from '../../core/job/index.ts';
+import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
 import { pointLabel, readingName, valueText, whoText } from '../model/words.ts';
 
@@ -9,7 +10,7 @@ const guideWords = (sheet: Sheet, piece: string) => {
 };
 
 export const pieceName = (sheet: Sheet, id: string): string =>
-  sheet.pieces.find((piece) => piece.id === id)?.name ?? say().bench.history.missing;
+  sheet.pieces.find((piece) => piece.id === id)?.name ?? sayBench().history.missing;
 
 export const shotTitle = (sheet: Sheet, piece: string, slot: string): string =>
   guideWords(sheet, piece)?.shots[slot]?.title ?? slot;
@@ -25,13 +26,13 @@ export function choiceText(sheet: Sheet, question: Pick<SheetQuestion, 'piece' |
 
 export function runTitle(sheet: Sheet, id: string): string {
   const run = sheet.runs.find((candidate) => candidate.id === id);
-  if (!run) return say().bench.history.missing;
+  if (!run) return sayBench().history.missing;
   return (run.slot && guideWords(sheet, run.piece)?.runs[run.slot]?.title) || labelsOf(sheet, run.points);
 }
 
 export function readingTitle(sheet: Sheet, id: string): string {
   const reading = sheet.readings.find((candidate) => candidate.id === id);
-  return reading ? readingName(reading, sheet) : say().bench.history.missing;
+  return reading ? readingName(reading, sheet) : sayBench().history.missing;
 }
 
 export const labelsOf = (sheet: Sheet, points: readonly string[]): string =>

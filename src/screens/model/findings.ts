@@ -22,7 +22,7 @@ export function findingsOn(job: OpenJob | null, on: Finding['subjects'][number][
 }
 
 /** Findings of things not done yet: the walk itself shows them, the strip does not. */
-export const isMissing = (finding: Finding): boolean =>
+const isMissing = (finding: Finding): boolean =>
   finding.rule.startsWith('missing-') || finding.rule === 'asked-again' || finding.rule === 'unmeasured-reading';
 
 /** The names of a finding's subjects, as people know them. */

@@ -17,7 +17,6 @@ export interface OpenJob {
 }
 
 export const openJob = signal<OpenJob | null>(null);
-export const sheet = computed<Sheet | null>(() => openJob.value?.sheet ?? null);
 
 /** Tells the app's other tabs that a job has grown; they read it again, so that no tab judges a stale state. */
 const otherTabs = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('tapetrue-job');
@@ -26,7 +25,7 @@ otherTabs?.addEventListener('message', (event: MessageEvent<unknown>) => {
   if (id !== undefined && event.data === id) void loadJob(id);
 });
 
-export function derive(id: string, entries: readonly Entry[], damaged = 0): OpenJob {
+function derive(id: string, entries: readonly Entry[], damaged = 0): OpenJob {
   const folded = fold(entries);
   const findings = check(folded);
   return { id, entries, sheet: folded, findings, gates: gates(folded, findings), damaged };
@@ -37,10 +36,6 @@ export async function loadJob(id: string): Promise<OpenJob | null> {
   const { entries, damaged } = await store().readJob(id);
   openJob.value = entries.length === 0 && damaged.length === 0 ? null : derive(id, entries, damaged.length);
   return openJob.value;
-}
-
-export function closeJob(): void {
-  openJob.value = null;
 }
 
 /** Puts the open job back on a disk that was cleared under the page. */

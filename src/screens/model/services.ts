@@ -11,8 +11,6 @@ export function store(): Store {
   return opened.value;
 }
 
-export const storeState = opened;
-
 /** Who holds this device. */
 export const person = signal<Who>({ name: '', role: 'installer' });
 

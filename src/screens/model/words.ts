@@ -14,7 +14,7 @@ export function valueText(value: number, kind: SheetReading['kind'], sheet: Shee
   return kind === 'lean' ? `${((value * 180) / Math.PI).toFixed(1)}°` : lengthText(value, sheet);
 }
 
-export const defaultUnit = (sheet: Pick<Sheet, 'system'>): LengthUnit => (sheet.system === 'metric' ? 'mm' : 'in');
+const defaultUnit = (sheet: Pick<Sheet, 'system'>): LengthUnit => (sheet.system === 'metric' ? 'mm' : 'in');
 
 /** What a person typed, read as a length in the job's unit. */
 export const readLength = (text: string, sheet: Pick<Sheet, 'system'>) => parseLength(text, defaultUnit(sheet));

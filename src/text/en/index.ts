@@ -1,4 +1,3 @@
-import { bench } from './bench.ts';
 import { cautions } from './cautions.ts';
 import { demo } from './demo.ts';
 import { dock } from './dock.ts';
@@ -8,4 +7,4 @@ import { guide } from './guide.ts';
 import { length } from './length.ts';
 import { store } from './store.ts';
 
-export const en = { general, demo, dock, bench, guide, cautions, findings, length, store };
+export const en = { general, demo, dock, guide, cautions, findings, length, store };

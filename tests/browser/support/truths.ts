@@ -3,7 +3,7 @@ import { demoReadings } from '../../../src/screens/demo/demo-readings.ts';
 import type { PieceTruth } from './dock.ts';
 
 /** Inches as a person taps them: 47 5/8. */
-export function tapped(inches: number): string {
+function tapped(inches: number): string {
   const whole = Math.floor(inches);
   let [top, bottom] = [Math.round((inches - whole) * 16), 16];
   if (top === 0) return String(whole);

@@ -40,7 +40,7 @@ describe(key, () => {
     const job = new Job();
     for (let count = 0; count < 40; count++) job.add('tide.add', {});
     const [finding] = job.of(key);
-    expect(finding?.basis).toMatch(/^sha256-[0-9a-f]{64}$/);
+    expect(finding?.basis.split('+')).toHaveLength(40);
     job.add('finding.accept', { finding: finding?.id, basis: finding?.basis, reason: 'asked the shop' });
     expect(job.of(key)[0]?.accepted?.reason).toBe('asked the shop');
     job.add('tide.add', {}, { id: uuid('one more') });

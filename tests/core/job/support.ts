@@ -5,12 +5,12 @@ import { type Entry, type EntryKind, heads, type Payload, type PieceDeclaration 
 export const id = (n: number, space = 0): string =>
   `${n.toString(16).padStart(8, '0')}-0000-7000-8000-${space.toString(16).padStart(12, '0')}`;
 
-export const JOB = id(1, 1);
+const JOB = id(1, 1);
 const DEVICE = id(2, 2);
 
 let counter = 0;
 
-export function entry<K extends EntryKind>(
+function entry<K extends EntryKind>(
   kind: K,
   payload: Payload<K>,
   seen: readonly string[],
@@ -49,13 +49,13 @@ export class Phone {
   }
 }
 
-export const A = id(10, 3);
-export const B = id(11, 3);
+const A = id(10, 3);
+const B = id(11, 3);
 export const AB = id(12, 3);
 export const PIECE = id(13, 3);
 export const RUN = id(14, 3);
 
-export const smallPiece: PieceDeclaration = {
+const smallPiece: PieceDeclaration = {
   id: PIECE,
   kind: 'table',
   name: 'Small piece',

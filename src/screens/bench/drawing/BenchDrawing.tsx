@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import type { View } from '../../parts/drawing/project.ts';
@@ -27,7 +28,7 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
   const scene = makeScene(sheet, piece, drawn, frame, { lit, marked });
   const declared = sheet.pieces.find(({ id }) => id === piece);
   useTaps(box, panZoom.dragged);
-  const words = say().bench.plan;
+  const words = sayBench().plan;
   return (
     <div class="bench-plan">
       <div class={`bench-plan-box ${panZoom.look.zoom > 1 ? 'held' : ''}`} ref={box}>

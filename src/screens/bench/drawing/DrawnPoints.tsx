@@ -1,4 +1,4 @@
-import { say } from '../../../text/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import type { Lit } from '../state/lit.ts';
 import type { Marked } from './marked.ts';
 import type { Scene, Spot } from './scene.ts';
@@ -48,7 +48,7 @@ function DrawnPoint({ spot, lit, heightLit, grave }: Props) {
           data-on="reading"
           data-id={heightReading}
         >
-          {say().bench.plan.height(height)}
+          {sayBench().plan.height(height)}
         </text>
       )}
     </>

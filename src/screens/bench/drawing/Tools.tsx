@@ -1,4 +1,4 @@
-import { say } from '../../../text/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import type { View } from '../../parts/drawing/project.ts';
 import type { PanZoom } from './use-pan-zoom.ts';
 
@@ -14,7 +14,7 @@ const STEP = 80;
 
 /** The same by buttons that fingers, mouse and wheel do. */
 export function Tools({ panZoom, view, onView }: Props) {
-  const words = say().bench.plan;
+  const words = sayBench().plan;
   const { look, enlarge, move, whole } = panZoom;
   const isWhole = look.zoom === 1 && look.x === 0 && look.y === 0;
   const moves = [

@@ -1,6 +1,6 @@
 import { type PieceSketch, type Place, sketchPiece } from '../../../core/cloth/index.ts';
 import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
-import { say } from '../../../text/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { type Flat, fitPlaces as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
 import { readingValue } from '../names.ts';
 import type { Lit } from '../state/lit.ts';
@@ -146,7 +146,7 @@ function wishOf(
       id: reading.id,
       a: [a[0] + dx, a[1] + dy],
       b: [b[0] + dx, b[1] + dy],
-      text: edge ? say().bench.plan.wholeEdge(readingValue(reading, sheet)) : readingValue(reading, sheet),
+      text: edge ? sayBench().plan.wholeEdge(readingValue(reading, sheet)) : readingValue(reading, sheet),
       urgent: lit.readings.has(reading.id),
     },
   ];

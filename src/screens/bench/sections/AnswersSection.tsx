@@ -1,5 +1,5 @@
 import type { SheetQuestion } from '../../../core/job/index.ts';
-import { say } from '../../../text/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { StateMark } from '../../parts/marks.tsx';
 import { choiceText, questionTitle } from '../names.ts';
@@ -12,7 +12,7 @@ export function AnswersSection({ job, piece, lit }: { job: OpenJob; piece: strin
   const questions = job.sheet.questions.filter((question) => question.piece === piece);
   return (
     <Section at="answers">
-      {questions.length === 0 && <p class="quiet">{say().bench.answers.none}</p>}
+      {questions.length === 0 && <p class="quiet">{sayBench().answers.none}</p>}
       <ul class="list">
         {questions.map((question) => (
           <AnswerRow key={question.slot} question={question} job={job} lit={lit.questions.has(question.slot)} />
@@ -31,7 +31,7 @@ function AnswerRow({ question, job, lit }: { question: SheetQuestion; job: OpenJ
     <li class={`bench-row bench-answer ${lit ? 'lit' : ''}`} data-row={`question:${question.slot}`}>
       <p class="quiet">{title}</p>
       <p>
-        {choice === null && <StateMark mark="open">{say().bench.answers.open}</StateMark>}
+        {choice === null && <StateMark mark="open">{sayBench().answers.open}</StateMark>}
         {choice !== null && unsure && <StateMark mark="doubt">{choiceText(sheet, question, choice)}</StateMark>}
         {choice !== null && !unsure && <strong>{choiceText(sheet, question, choice)}</strong>}
         {text !== '' && <span class="bench-said"> {text}</span>}

@@ -1,5 +1,5 @@
 import type { Sheet } from '../../../core/job/index.ts';
-import { say } from '../../../text/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { type AskOn, asking, askNote, isAsked, noteAsk, tickAsk } from '../state/ask-draft.ts';
 
 interface Props {
@@ -12,7 +12,7 @@ interface Props {
 
 /** While the shop chooses what to ask again: a tick box on the thing itself, and a note once it is ticked. */
 export function AskTick({ sheet, piece, on, id, name }: Props) {
-  const words = say().bench.ask;
+  const words = sayBench().ask;
   if (asking.value?.piece !== piece) return null;
   if (isAsked(sheet, piece, on, id)) return <p class="small quiet">{words.already}</p>;
   const note = askNote(on, id);

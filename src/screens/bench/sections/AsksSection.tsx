@@ -1,4 +1,5 @@
 import type { Ask } from '../../../core/job/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
@@ -16,7 +17,7 @@ export function AsksSection({ job, piece }: { job: OpenJob; piece: string }) {
   const open = asks.some((ask) => ask.items.some((item) => item.open));
   return (
     <Section at="asks">
-      {asks.length === 0 && <p class="quiet">{say().bench.ask.none}</p>}
+      {asks.length === 0 && <p class="quiet">{sayBench().ask.none}</p>}
       {[...asks].reverse().map((ask) => (
         <AskShown key={ask.id} ask={ask} job={job} />
       ))}
@@ -26,7 +27,7 @@ export function AsksSection({ job, piece }: { job: OpenJob; piece: string }) {
 }
 
 function AskShown({ ask, job }: { ask: Ask; job: OpenJob }) {
-  const words = say().bench.ask;
+  const words = sayBench().ask;
   return (
     <div class="stack">
       <p>
@@ -43,7 +44,7 @@ function AskShown({ ask, job }: { ask: Ask; job: OpenJob }) {
 }
 
 function AskLine({ ask, item, job }: { ask: Ask; item: Ask['items'][number]; job: OpenJob }) {
-  const words = say().bench.ask;
+  const words = sayBench().ask;
   const since = answersSince(job, ask, item);
   return (
     <li class="bench-row stack">

@@ -1,4 +1,5 @@
 import type { Clearance, Sheet } from '../../../core/job/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
@@ -13,7 +14,7 @@ export function clearanceOf(sheet: Sheet, piece: string): Clearance | null {
 }
 
 export function Standing({ clearance }: { clearance: Clearance }) {
-  const words = say().bench.decide;
+  const words = sayBench().decide;
   return (
     <Banner tone="good">
       <p>
@@ -28,7 +29,7 @@ const SHOWN = 6;
 
 /** A clearance that something later, or not seen then, has overtaken. */
 export function Voided({ clearance, job }: { clearance: Clearance; job: OpenJob }) {
-  const words = say().bench.decide;
+  const words = sayBench().decide;
   const since = new Set(clearance.voidedBy);
   const changed = orderOf(job.entries).ordered.filter((entry) => since.has(entry.id));
   return (

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type Finding, gates } from '../../../core/check/index.ts';
 import { heads, type SheetPiece } from '../../../core/job/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import { act, type OpenJob } from '../../model/open-job.ts';
 import { actor } from '../../model/services.ts';
@@ -13,7 +14,7 @@ import { Section } from './Section.tsx';
 
 /** The decision on a piece: one button when it can be pressed, otherwise what stands in the way. */
 export function DecideSection({ job, piece, lit }: { job: OpenJob; piece: SheetPiece; lit: Lit }) {
-  const words = say().bench;
+  const words = sayBench();
   const { clear, standing } = gates(job.sheet, job.findings, piece.id).cut;
   const last = clearanceOf(job.sheet, piece.id);
   const stands = last !== null && last.voidedBy.length === 0;
@@ -34,7 +35,7 @@ export function DecideSection({ job, piece, lit }: { job: OpenJob; piece: SheetP
 /** Pressed once it says what it means; pressed again it is written. A change in between asks anew. */
 function ClearButton({ job, piece, again }: { job: OpenJob; piece: string; again: boolean }) {
   const [asked, setAsked] = useState(false);
-  const words = say().bench.decide;
+  const words = sayBench().decide;
   useEffect(() => setAsked(false), [job.entries.length]);
   if (!asked)
     return (
@@ -70,7 +71,7 @@ function InTheWay({ job, standing, lit }: { job: OpenJob; standing: readonly Fin
   return (
     <div class="stack">
       <p>
-        <strong>{say().bench.decide.inWay(standing.length)}</strong>
+        <strong>{sayBench().decide.inWay(standing.length)}</strong>
       </p>
       <ul class="list">
         {standing.map((finding) => (

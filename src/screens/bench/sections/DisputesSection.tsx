@@ -1,4 +1,5 @@
 import { type Dispute, payloads, type Sheet } from '../../../core/job/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import { actAll, type Deed, type OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
@@ -20,7 +21,7 @@ export function DisputesSection({ job, piece }: { job: OpenJob; piece: string })
 }
 
 function DisputeShown({ dispute, sheet }: { dispute: Dispute; sheet: Sheet }) {
-  const words = say().bench.disputes;
+  const words = sayBench().disputes;
   const values = [...new Set(dispute.answers.map(({ value }) => value))];
   return (
     <div class="bench-row stack">
@@ -50,9 +51,9 @@ function DisputeShown({ dispute, sheet }: { dispute: Dispute; sheet: Sheet }) {
 
 function aboutWhat({ on, piece, subject }: Dispute, sheet: Sheet): string {
   const [thing = on, field = ''] = on.split('.');
-  const { details } = say().bench.history;
+  const { details } = sayBench().history;
   if (thing === 'detail') return details[field as keyof typeof details] ?? field;
-  const kind = say().bench.disputes.about[thing] ?? thing;
+  const kind = sayBench().disputes.about[thing] ?? thing;
   if (subject === null || (thing !== 'question' && thing !== 'reading' && thing !== 'shot' && thing !== 'run'))
     return kind;
   return `${kind}: ${thingName(sheet, piece ?? '', thing, subject)}`;
@@ -66,7 +67,7 @@ function valueWords({ on, piece, subject }: Dispute, value: string, sheet: Sheet
     ...lines,
     ...fasteners,
     ...presence,
-    ...say().bench.readings.states,
+    ...sayBench().readings.states,
   };
   return on.startsWith('detail') ? value : (known[value] ?? value);
 }

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Finding } from '../../../core/check/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import { act, type OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
@@ -11,7 +12,7 @@ import { isSelected, toggle } from '../state/selection.ts';
 /** What a rule says; touched, everything it speaks of lights up. A doubt can be taken on with a reason. */
 export function FindingRow({ finding, job, lit }: { finding: Finding; job: OpenJob; lit: boolean }) {
   const [accepting, setAccepting] = useState(false);
-  const words = say().bench.findings;
+  const words = sayBench().findings;
   const { accepted, severity } = finding;
   const mayAccept = severity === 'doubt' && accepted === null;
   return (

@@ -1,5 +1,5 @@
 import type { Finding } from '../../../core/check/index.ts';
-import { say } from '../../../text/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { findingsOf, type Lit } from '../state/lit.ts';
 import { FindingRow } from './FindingRow.tsx';
@@ -13,7 +13,7 @@ export function FindingsSection({ job, piece, lit }: { job: OpenJob; piece: stri
   return (
     <Section at="findings">
       {others.length === 0 ? (
-        <p class="quiet">{say().bench.findings.none}</p>
+        <p class="quiet">{sayBench().findings.none}</p>
       ) : (
         <ul class="list">
           {others.map((finding) => (

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Entry } from '../../../core/job/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
@@ -15,7 +16,7 @@ const LATEST = 12;
 /** Who did what when, the newest first by what each had seen, never by a clock. */
 export function HistorySection({ job, lit }: { job: OpenJob; lit: Lit }) {
   const [all, setAll] = useState(false);
-  const words = say().bench.history;
+  const words = sayBench().history;
   const newest = [...orderOf(job.entries).ordered].reverse();
   const back = takenBack(job.entries);
   // What is selected shows its history, however long ago it was.
@@ -49,7 +50,7 @@ function HistoryLine(props: { entry: Entry; job: OpenJob; lit: boolean; takenBac
       {props.takenBack ? <s>{historyText(entry, job)}</s> : historyText(entry, job)}{' '}
       <span class="small quiet">
         {say().general.signedBy(whoText(entry.who), dateText(entry.at))}
-        {props.takenBack && ` · ${say().bench.history.takenBack}`}
+        {props.takenBack && ` · ${sayBench().history.takenBack}`}
       </span>
     </span>
   );

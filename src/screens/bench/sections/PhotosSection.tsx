@@ -1,4 +1,5 @@
 import type { SheetPhoto, SheetShot } from '../../../core/job/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
@@ -21,7 +22,7 @@ export function PhotosSection({ job, piece, lit }: Props) {
   const shots = job.sheet.shots.filter((shot) => shot.piece === piece);
   const asked = new Set(shots.flatMap((shot) => shot.photos));
   const others = job.sheet.photos.filter((photo) => photo.piece === piece && !asked.has(photo.id));
-  const words = say().bench.photos;
+  const words = sayBench().photos;
   return (
     <Section at="photos">
       {shots.length === 0 && others.length === 0 && <p class="quiet">{words.none}</p>}
@@ -37,7 +38,7 @@ export function PhotosSection({ job, piece, lit }: Props) {
 }
 
 function ShotShown({ shot, job, lit }: { shot: SheetShot; job: OpenJob; lit: Lit }) {
-  const words = say().bench.photos;
+  const words = sayBench().photos;
   const { sheet } = job;
   const title = shotTitle(sheet, shot.piece, shot.slot);
   const photos = sheet.photos.filter((photo) => shot.photos.includes(photo.id));
@@ -70,7 +71,7 @@ function ShotShown({ shot, job, lit }: { shot: SheetShot; job: OpenJob; lit: Lit
 }
 
 function Without({ shot }: { shot: SheetShot }) {
-  const words = say().bench.photos;
+  const words = sayBench().photos;
   const { answer } = shot;
   if (!answer) return <StateMark mark="open">{words.open}</StateMark>;
   const said = answer.answer === 'could-not' ? words.couldNot : words.noneHere;

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { SheetReading, Take } from '../../../core/job/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import { act, type OpenJob } from '../../model/open-job.ts';
 import { readingName, whoText } from '../../model/words.ts';
@@ -22,7 +23,7 @@ interface Props {
 export function ReadingRow({ reading, job, wide, lit }: Props) {
   const name = readingName(reading, job.sheet);
   const open = isSelected('reading', reading.id);
-  const words = say().bench.readings;
+  const words = sayBench().readings;
   return (
     <>
       <tr class={lit ? 'lit' : ''} data-row={`reading:${reading.id}`}>
@@ -67,7 +68,7 @@ export function ReadingRow({ reading, job, wide, lit }: Props) {
 /** Takes that count can be struck out, with a reason. */
 function Strike({ reading, name, wide }: { reading: SheetReading; name: string; wide: boolean }) {
   const [striking, setStriking] = useState<Take | null>(null);
-  const words = say().bench.readings;
+  const words = sayBench().readings;
   if (striking)
     return (
       <ReasonPicker
@@ -91,7 +92,7 @@ function Strike({ reading, name, wide }: { reading: SheetReading; name: string; 
         ))}
       {!wide && (
         <button type="button" class="button plain" onClick={() => jumpTo('plan')}>
-          {say().bench.judge.showOnPlan}
+          {sayBench().judge.showOnPlan}
         </button>
       )}
     </div>
@@ -101,7 +102,7 @@ function Strike({ reading, name, wide }: { reading: SheetReading; name: string; 
 const counted = (reading: SheetReading): number => reading.takes.filter((take) => take.struck === null).length;
 
 function Takes({ reading }: { reading: SheetReading }) {
-  const words = say().bench.readings;
+  const words = sayBench().readings;
   if (reading.takes.length === 0) return <span class="quiet">{words.noTake}</span>;
   return (
     <ul class="stack bench-takes">
@@ -130,7 +131,7 @@ const marks: Record<SheetReading['state'], Mark> = {
 
 /** Where the reading stands; a standing finding about it outweighs that it was measured. */
 function State({ reading, job }: { reading: SheetReading; job: OpenJob }) {
-  const words = say().bench.readings;
+  const words = sayBench().readings;
   const worst = worstOn(reading, job);
   return (
     <>

@@ -1,5 +1,5 @@
 import type { SheetReading } from '../../../core/job/index.ts';
-import { say } from '../../../text/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import type { Lit } from '../state/lit.ts';
 import { useWide } from '../use-wide.ts';
@@ -9,7 +9,7 @@ import { Section } from './Section.tsx';
 /** Every reading of the piece but those of fasteners, which stand with their edge. */
 export function ReadingsSection({ job, piece, lit }: { job: OpenJob; piece: string; lit: Lit }) {
   const wide = useWide();
-  const words = say().bench.readings;
+  const words = sayBench().readings;
   const stations = new Set(job.sheet.runs.flatMap((run) => run.stations));
   const readings = inWalkingOrder(job, piece).filter((reading) => !stations.has(reading.id));
   return (

@@ -1,5 +1,6 @@
 import { type Caution, guideOf } from '../../../core/guide/index.ts';
 import type { SheetPiece } from '../../../core/job/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
@@ -31,7 +32,7 @@ export function CarriedSection({ job }: { job: OpenJob }) {
     const key = `${why}:${kind}`;
     counts.set(key, { kind, why, count: (counts.get(key)?.count ?? 0) + 1 });
   }
-  const words = say().bench.carried;
+  const words = sayBench().carried;
   return (
     <Section at="carried">
       <ul>

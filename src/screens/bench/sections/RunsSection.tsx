@@ -1,4 +1,5 @@
 import type { SheetReading, SheetRun } from '../../../core/job/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { labelsOf, readingValue, runTitle } from '../names.ts';
@@ -28,7 +29,7 @@ export function RunsSection({ job, piece, lit }: Props) {
 
 function RunShown({ run, job, lit }: { run: SheetRun; job: OpenJob; lit: Lit }) {
   const { sheet } = job;
-  const words = say().bench.runs;
+  const words = sayBench().runs;
   const { lines, presence, manners, fasteners } = say().general;
   const name = runTitle(sheet, run.id);
   const whole = sheet.readings.find(({ id }) => id === run.whole);
@@ -64,7 +65,7 @@ function RunShown({ run, job, lit }: { run: SheetRun; job: OpenJob; lit: Lit }) 
 }
 
 function Stations({ run, job, lit, name }: { run: SheetRun; job: OpenJob; lit: Lit; name: string }) {
-  const words = say().bench.runs;
+  const words = sayBench().runs;
   const readings = new Map(job.sheet.readings.map((reading) => [reading.id, reading]));
   const types = new Map(job.sheet.fasteners.map((fastener) => [fastener.reading, fastener.type]));
   return (
@@ -104,4 +105,4 @@ function Stations({ run, job, lit, name }: { run: SheetRun; job: OpenJob; lit: L
 }
 
 const stationValue = (reading: SheetReading, job: OpenJob): string =>
-  reading.value === null ? say().bench.readings.states[reading.state] : readingValue(reading, job.sheet);
+  reading.value === null ? sayBench().readings.states[reading.state] : readingValue(reading, job.sheet);

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { say } from '../../../text/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 
-export type SectionKey = keyof ReturnType<typeof say>['bench']['sections'];
+export type SectionKey = keyof ReturnType<typeof sayBench>['sections'];
 
 const idOf = (key: SectionKey): string => `bench-${key}`;
 
@@ -11,7 +11,7 @@ export function Section({ at, children }: { at: SectionKey; children: ComponentC
   return (
     <section id={id} class="bench-section stack" aria-labelledby={`${id}-name`}>
       <h2 id={`${id}-name`} tabIndex={-1}>
-        {say().bench.sections[at]}
+        {sayBench().sections[at]}
       </h2>
       {children}
     </section>

@@ -1,4 +1,4 @@
-import { say } from '../../../text/index.ts';
+import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { pointLabel } from '../../model/words.ts';
 import { findingText } from '../../parts/FindingLine.tsx';
@@ -10,7 +10,7 @@ import { selected, type Target } from '../state/selection.ts';
 /** Below the drawing: what is selected, in words. */
 export function SelectedLine({ job, piece, lit }: { job: OpenJob; piece: string; lit: Lit }) {
   const target = selected.value;
-  const words = say().bench.judge;
+  const words = sayBench().judge;
   return (
     <div class="row spread bench-selected" aria-live="polite">
       <p>
@@ -33,12 +33,12 @@ export function SelectedLine({ job, piece, lit }: { job: OpenJob; piece: string;
 }
 
 function told({ on, id }: Target, job: OpenJob, piece: string): string {
-  const words = say().bench.judge;
+  const words = sayBench().judge;
   const { sheet } = job;
   if (on === 'reading') {
     const reading = sheet.readings.find((candidate) => candidate.id === id);
     if (!reading) return '';
-    const what = reading.value === null ? say().bench.readings.states[reading.state] : readingValue(reading, sheet);
+    const what = reading.value === null ? sayBench().readings.states[reading.state] : readingValue(reading, sheet);
     return `${words.selectedReading(readingTitle(sheet, id), [what, readBy(reading)].filter(Boolean).join(', '))}.`;
   }
   if (on === 'point') return `${words.selectedPoint(pointLabel(sheet, id))}.`;

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-
+import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { handOver, preparePacket, type ReadyPacket } from '../../model/send-out.ts';
@@ -15,7 +15,7 @@ export function SendBack({ job }: { job: OpenJob }) {
     <Prepared key={job.entries.length} job={job} />
   ) : (
     <button type="button" class="button" onClick={() => setWanted(true)} data-testid="send-back">
-      {say().bench.send.begin}
+      {sayBench().send.begin}
     </button>
   );
 }
@@ -34,8 +34,8 @@ function Prepared({ job }: { job: OpenJob }) {
     };
   }, []);
   const words = say().dock.send;
-  if (ready === null) return <p aria-live="polite">{say().bench.send.preparing}</p>;
-  if (ready === 'failed') return <Banner tone="stop">{say().bench.send.failed}</Banner>;
+  if (ready === null) return <p aria-live="polite">{sayBench().send.preparing}</p>;
+  if (ready === 'failed') return <Banner tone="stop">{sayBench().send.failed}</Banner>;
   const hand = (how: 'share' | 'download') => () => void handOver(job.id, ready, how).then(setOutcome);
   return (
     <div class="stack">
@@ -51,7 +51,7 @@ function Prepared({ job }: { job: OpenJob }) {
       </div>
       {outcome && (
         <Banner tone={outcome === 'shared' || outcome === 'downloaded' ? 'good' : 'doubt'}>
-          {outcome === 'shared' ? say().bench.send.shared : words[outcome]}
+          {outcome === 'shared' ? sayBench().send.shared : words[outcome]}
         </Banner>
       )}
     </div>
