@@ -28,8 +28,11 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
         {steps.map((step) => (
           <li key={step.key}>
             <a class="item" href={routeHash({ at: 'step', job: job.id, piece, step: step.key })}>
-              <span class="grow">{stepTitle(step, job.sheet)}</span>
-              <span class="number quiet">{stepValue(step, job.sheet, piece)}</span>
+              <span class="grow">
+                {stepTitle(step, job.sheet)}
+                {step.on === 'question' && <span class="quiet small answer">{stepValue(step, job.sheet, piece)}</span>}
+              </span>
+              {step.on !== 'question' && <span class="number quiet">{stepValue(step, job.sheet, piece)}</span>}
               <StateMark mark={stateMark(step, job)}>
                 <span class={step.state === 'done' ? 'sr-only' : ''}>{say().dock.stepStates[step.state]}</span>
               </StateMark>

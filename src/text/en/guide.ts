@@ -145,7 +145,7 @@ const openBow: PieceWords = {
   },
   runs: {
     edge: {
-      title: 'Fasteners along the edge',
+      title: 'Edge fasteners',
       how: 'From P1 round the bow to S1. Hook once at P1 and read every fastener, or tape gap to gap.',
     },
   },

@@ -97,10 +97,10 @@ export class Installer {
     await this.tap('On the boat already');
     await this.tap('Line of the fasteners');
     await this.tap('Snap');
-    for (const [i, place] of places.entries()) {
+    for (const place of places) {
       await this.type(place);
       await this.next();
-      await this.page.locator('.fasteners > li').nth(i).getByText(place, { exact: false }).waitFor();
+      await this.page.locator('.fasteners > li').first().getByText(place, { exact: false }).waitFor();
     }
     await this.page.getByTestId('run-done').tap();
   }

@@ -23,14 +23,13 @@ function rowsOf(sheet: Sheet, run: SheetRun): Row[] {
     });
 }
 
-/** One row a fastener, typed one after the other on the same pad: hook once, read many. */
-export function FastenerRows({ job, run }: { job: OpenJob; run: SheetRun }) {
+/** What is being typed for the next fastener, or for one that is read again. */
+export function useFasteners(job: OpenJob, run: SheetRun) {
   const [text, setText] = useState('');
   const [refusal, setRefusal] = useState('');
   const [again, setAgain] = useState<Row | null>(null);
   const rows = rowsOf(job.sheet, run);
   const words = say().dock.run;
-
   const record = async (): Promise<void> => {
     const parsed = readLength(text, job.sheet);
     if (!parsed.ok) {
@@ -44,24 +43,30 @@ export function FastenerRows({ job, run }: { job: OpenJob; run: SheetRun }) {
     else await addFastener(run, typed, parsed.unit, parsed.mm);
     setAgain(null);
   };
-  const prompt = again
-    ? words.nextCumulative(again.number)
-    : run.manner === 'gaps'
-      ? words.nextGap(rows.length + 1)
-      : words.nextCumulative(rows.length + 1);
+  const type = (next: string): void => {
+    setText(next.slice(0, 40));
+    setRefusal('');
+  };
+  const number = again?.number ?? rows.length + 1;
+  const prompt = run.manner === 'gaps' ? words.nextGap(number) : words.nextCumulative(number);
+  return { rows, text, type, refusal, record, prompt, setAgain };
+}
+
+type Fasteners = ReturnType<typeof useFasteners>;
+
+/** The latest first, so that what was just typed is seen beside the pad. */
+export function FastenerList({ fasteners, run, sheet }: { fasteners: Fasteners; run: SheetRun; sheet: Sheet }) {
+  const words = say().dock.run;
+  const { rows, setAgain } = fasteners;
   return (
-    <div class="stack">
-      <RunTotals run={run} sheet={job.sheet} rows={rows} />
+    <>
+      <RunTotals run={run} sheet={sheet} rows={rows} />
       <ol class="list fasteners">
         {rows.length === 0 && <li class="quiet">{words.none}</li>}
-        {rows.map((row) => (
+        {[...rows].reverse().map((row) => (
           <li key={row.fastener.id} class="row spread">
             <span class="number">
-              {row.number} ·{' '}
-              {row.reading.takes
-                .filter((take) => !take.struck)
-                .map((take) => take.text)
-                .join(' / ') || '–'}
+              {row.number} · {typedOf(row) || '–'}
             </span>
             <span class="row">
               <button type="button" class="button plain" onClick={() => setAgain(row)}>
@@ -72,22 +77,37 @@ export function FastenerRows({ job, run }: { job: OpenJob; run: SheetRun }) {
           </li>
         ))}
       </ol>
+    </>
+  );
+}
+
+const typedOf = (row: Row): string =>
+  row.reading.takes
+    .filter((take) => !take.struck)
+    .map((take) => take.text)
+    .join(' / ');
+
+/** The pad for the next fastener, in the same place as for any other reading. */
+export function FastenerPad({ fasteners, sheet }: { fasteners: Fasteners; sheet: Sheet }) {
+  const { text, type, refusal, record, prompt } = fasteners;
+  return (
+    <>
       <p aria-live="polite">
         <strong>{prompt}</strong>
       </p>
+      {refusal && <p class="state stop">{refusal}</p>}
       <output class="entry-text number" aria-label={say().dock.pad.entry}>
         {text || <span class="quiet entry-hint">{say().dock.step.expected}</span>}
       </output>
-      {refusal && <p class="state stop">{refusal}</p>}
       <LengthPad
         text={text}
-        onText={(next) => setText(next.slice(0, 40))}
+        onText={type}
         onNext={() => void record()}
-        nextLabel={words.add}
+        nextLabel={say().dock.run.add}
         nextDisabled={text.trim() === ''}
-        sheet={job.sheet}
+        sheet={sheet}
       />
-    </div>
+    </>
   );
 }
 

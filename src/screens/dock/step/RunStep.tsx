@@ -5,7 +5,7 @@ import { act } from '../../model/open-job.ts';
 import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { runWords } from '../step-words.ts';
-import { FastenerRows } from './FastenerRows.tsx';
+import { FastenerList, FastenerPad, useFasteners } from './FastenerRows.tsx';
 import { StepLayout } from './StepLayout.tsx';
 import type { StepProps } from './step-props.ts';
 
@@ -15,14 +15,35 @@ export function RunStep({ job, piece, step, onward, head, moves }: StepProps<'ru
   const words = runWords(job.sheet, piece, step.key);
   const asked = askedNext(run);
   const speaking = findingsOn(job, 'run', run.id);
+  const fasteners = useFasteners(job, run);
+  const taping = asked === null && run.presence === 'there';
+  // Once fasteners come in, the latest of them stand where the drawing was.
+  const begun = taping && fasteners.rows.length > 0;
   return (
-    <StepLayout foot={<div class="row spread">{moves}</div>}>
+    <StepLayout
+      foot={
+        <>
+          <div class="row spread">{moves}</div>
+          {taping && <FastenerPad fasteners={fasteners} sheet={job.sheet} />}
+        </>
+      }
+    >
       {head}
-      <p>{words?.how}</p>
-      <PieceDrawing sheet={job.sheet} piece={piece} width={360} height={200} askedPoints={run.points} run={run.id} />
-      <RunFacts run={run} asked={asked} />
+      {!begun && (
+        <>
+          <p>{words?.how}</p>
+          <PieceDrawing
+            sheet={job.sheet}
+            piece={piece}
+            width={360}
+            height={200}
+            askedPoints={run.points}
+            run={run.id}
+          />
+          <RunFacts run={run} asked={asked} />
+        </>
+      )}
       {asked === null && run.presence === 'planned' && <PlannedCount run={run} />}
-      {asked === null && run.presence === 'there' && <FastenerRows job={job} run={run} />}
       {speaking.map((finding) => (
         <FindingLine key={finding.id} finding={finding} sheet={job.sheet} />
       ))}
@@ -31,6 +52,8 @@ export function RunStep({ job, piece, step, onward, head, moves }: StepProps<'ru
           {run.presence === 'there' ? say().dock.run.finished : say().dock.step.goOn}
         </button>
       )}
+      {taping && <FastenerList fasteners={fasteners} run={run} sheet={job.sheet} />}
+      {begun && <RunFacts run={run} asked={asked} />}
     </StepLayout>
   );
 }

@@ -33,6 +33,7 @@ export function PieceDrawing(props: Props) {
   const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
   const projection = fitPlaces(shown, view, { width, height, margin: 40 });
   const straights = sheet.readings.filter((r) => r.piece === piece && r.kind === 'straight' && r.value !== null);
+  const values = placeValues(straights, drawn, projection, sheet);
   const showValues = props.values === 'all' || straights.length <= FEW;
   return (
     <svg class="drawing" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={describe(props)}>
@@ -45,7 +46,7 @@ export function PieceDrawing(props: Props) {
           drawn={drawn}
           projection={projection}
           look={lookOf(reading, props)}
-          value={showValues && reading.id !== asked?.id ? lengthText(reading.value ?? 0, sheet) : null}
+          value={showValues && reading.id !== asked?.id ? (values.get(reading.id) ?? null) : null}
         />
       ))}
       {asked && <AskedLine reading={asked} drawn={drawn} projection={projection} />}
@@ -117,15 +118,45 @@ function Uprights({ drawn, projection }: Drawn) {
   );
 }
 
-function TakenLine(props: Drawn & { reading: SheetReading; look: string; value: string | null }) {
+interface PlacedValue {
+  text: string;
+  at: Flat;
+}
+
+const SPOTS = [0.5, 0.3, 0.7, 0.2, 0.8, 0.4, 0.6];
+/** Room one character and one line of a value take, in the drawing's own units. */
+const LETTER = 7.5;
+const LINE = 15;
+
+/** Each value somewhere along its line where it covers no other; in the middle where there is no such place. */
+function placeValues(readings: readonly SheetReading[], drawn: PieceSketch, projection: Projection, sheet: Sheet) {
+  const placed = new Map<string, PlacedValue>();
+  for (const reading of readings) {
+    const [a, b] = ends(reading.points, drawn, projection);
+    if (!a || !b) continue;
+    const text = lengthText(reading.value ?? 0, sheet);
+    const spots = SPOTS.map((s): Flat => [a[0] + (b[0] - a[0]) * s, a[1] + (b[1] - a[1]) * s]);
+    const free = spots.find((spot) =>
+      [...placed.values()].every(
+        (other) =>
+          Math.abs(other.at[1] - spot[1]) > LINE ||
+          Math.abs(other.at[0] - spot[0]) > ((other.text.length + text.length) / 2) * LETTER,
+      ),
+    );
+    placed.set(reading.id, { text, at: free ?? [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2] });
+  }
+  return placed;
+}
+
+function TakenLine(props: Drawn & { reading: SheetReading; look: string; value: PlacedValue | null }) {
   const [a, b] = ends(props.reading.points, props.drawn, props.projection);
   if (!a || !b) return null;
   return (
     <g>
       <line class={props.look} x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />
       {props.value !== null && (
-        <text class="value" x={a[0] * 0.62 + b[0] * 0.38} y={a[1] * 0.62 + b[1] * 0.38 + 4} text-anchor="middle">
-          {props.value}
+        <text class="value" x={props.value.at[0]} y={props.value.at[1] + 4} text-anchor="middle">
+          {props.value.text}
         </text>
       )}
     </g>
