@@ -1,0 +1,234 @@
+import { at } from './array.ts';
+import { type DatumDefect, datumDefect } from './datum.ts';
+import { symmetricEigen } from './linear/symmetric-eigen.ts';
+import type { Side, Vector } from './model.ts';
+import { evaluate, newEvaluation, type Problem, settleKinds, weightedSquare } from './problem.ts';
+import type { Solution } from './result.ts';
+import { bestRotation, centroid, relative, transformed } from './rigid.ts';
+
+export interface Framed {
+  readonly x: Float64Array;
+  readonly handedness: Solution['handedness'];
+  readonly wrongSides: readonly { readonly point: string; readonly side: Side }[];
+}
+
+const SIDES: Readonly<Record<Side, readonly [number, number]>> = {
+  forward: [0, 1],
+  aft: [0, -1],
+  port: [1, 1],
+  starboard: [1, -1],
+  above: [2, 1],
+  below: [2, -1],
+};
+
+/** Turns and, where nothing else settles it, mirrors the shape so that it agrees with declared sides and the nominal layout. */
+export function settleFrame(problem: Problem, x: Float64Array, weight: Float64Array): Framed {
+  const own = align(problem, x, weight);
+  const twin = mirrorTwin(problem, x, weight);
+  const ownWrong = wrongSides(problem, own);
+  if (twin === undefined) {
+    settleKinds(problem, own);
+    return { x: own, handedness: 'fixed', wrongSides: ownWrong };
+  }
+  const other = align(problem, twin, weight);
+  const otherWrong = wrongSides(problem, other);
+  let takeTwin = otherWrong.length < ownWrong.length;
+  let handedness: Solution['handedness'] = otherWrong.length === ownWrong.length ? 'open' : 'sides';
+  if (handedness === 'open') {
+    const [a, b] = [nominalMisfit(problem, own), nominalMisfit(problem, other)];
+    if (Math.abs(a - b) > 1e-3 * (a + b)) {
+      handedness = 'nominal';
+      takeTwin = b < a;
+    }
+  }
+  const chosen = takeTwin ? other : own;
+  settleKinds(problem, chosen);
+  return { x: chosen, handedness, wrongSides: takeTwin ? otherWrong : ownWrong };
+}
+
+/** Declared sides that the coordinates contradict; a millimetre past the middle is not yet the other side. */
+export function wrongSides(problem: Problem, x: Float64Array): { point: string; side: Side }[] {
+  const { points } = problem.network;
+  const found: { point: string; side: Side }[] = [];
+  points.forEach((p, i) => {
+    if (p.sides === undefined || p.sides.length === 0) return;
+    const middle = middleFor(problem, x, i);
+    for (const side of p.sides) {
+      const [axis, sign] = SIDES[side];
+      if (sign * (at(x, 3 * i + axis) - (middle[axis] ?? 0)) < -1) found.push({ point: p.id, side });
+    }
+  });
+  return found;
+}
+
+/** Centroid of the marks other than point i, or of all other points where there are no marks. */
+function middleFor(problem: Problem, x: Float64Array, i: number): Vector {
+  const others = problem.network.points.flatMap((_, j) => (j === i ? [] : [j]));
+  const marks = others.filter((j) => problem.network.points[j]?.role === 'mark');
+  return centroid(x, marks.length > 0 ? marks : others);
+}
+
+/** Moves the shape within the motions no reading feels: onto the nominal layout, else to the declared sides. */
+function align(problem: Problem, x: Float64Array, weight: Float64Array): Float64Array {
+  const evaluation = newEvaluation(problem);
+  evaluate(problem, x, evaluation);
+  const free = freedomOf(problem, datumDefect(problem, x, evaluation, weight));
+  if (!free.turn && free.shift.every((s) => !s)) return x;
+  const { points } = problem.network;
+  const nominal = points.flatMap((p, i) => (p.nominal === undefined ? [] : [i]));
+  const all = points.map((_, i) => i);
+  if (nominal.length >= 2) {
+    const layout = new Float64Array(x.length);
+    for (const i of nominal) layout.set(points[i]?.nominal ?? [], 3 * i);
+    const [from, to] = [centroid(x, nominal), centroid(layout, nominal)];
+    const turn = bestRotation(relative(x, nominal, from), relative(layout, nominal, to), !free.tumble);
+    return transformed(x, free.turn ? turn : UNIT, from, pick(free.shift, to, from));
+  }
+  const origin = points.findIndex((p) => p.role === 'mark');
+  const zero = centroid(x, [Math.max(0, origin)]);
+  if (!free.turn) return transformed(x, UNIT, zero, pick(free.shift, [0, 0, 0], zero));
+  const turn = bySides(problem, x, free.tumble) ?? byFirstPoints(x, all, free.tumble);
+  return transformed(x, turn, zero, pick(free.shift, [0, 0, 0], zero));
+}
+
+const UNIT = Float64Array.of(1, 0, 0, 0, 1, 0, 0, 0, 1);
+
+const pick = (free: readonly boolean[], to: Vector, from: Vector): Vector => [
+  free[0] === true ? to[0] : from[0],
+  free[1] === true ? to[1] : from[1],
+  free[2] === true ? to[2] : from[2],
+];
+
+/**
+ * Which whole motions are free. A turn is only used when the place it turns about is free too, so a network held at
+ * one point or line stays where it is.
+ */
+function freedomOf(problem: Problem, defect: DatumDefect): { shift: boolean[]; turn: boolean; tumble: boolean } {
+  const k = defect.motions.length;
+  const shift = [0, 1, 2].map((axis) => axis < problem.dimension && inSpan(problem, defect, axis));
+  const turn =
+    problem.dimension === 2
+      ? k === 3
+      : k === 6 ||
+        (k === 3 && shift[0] === true && shift[1] === true && shift[2] !== true) ||
+        (k === 4 && shift.every((s) => s));
+  return { shift, turn, tumble: problem.dimension === 3 && k === 6 };
+}
+
+/** Whether the pure translation along an axis is a combination of the free motions. */
+function inSpan(problem: Problem, defect: DatumDefect, axis: number): boolean {
+  const n = problem.network.points.length;
+  const k = defect.motions.length;
+  if (k === 0) return false;
+  const size = k + 1;
+  const target = new Float64Array(3 * n);
+  for (let p = 0; p < n; p++) target[3 * p + axis] = 1;
+  const list = [...defect.motions, target].map((m) => {
+    const norm = Math.sqrt(m.reduce((s, v) => s + v * v, 0)) || 1;
+    return m.map((v) => v / norm);
+  });
+  const gram = new Float64Array(size * size);
+  list.forEach((a, i) => {
+    list.forEach((b, j) => {
+      gram[i * size + j] = a.reduce((s, v, c) => s + v * at(b, c), 0);
+    });
+  });
+  return at(symmetricEigen(gram, size).values, 0) < 1e-9;
+}
+
+function bySides(problem: Problem, x: Float64Array, tumble: boolean): Float64Array | undefined {
+  const from: number[] = [];
+  const to: number[] = [];
+  problem.network.points.forEach((p, i) => {
+    if (p.sides === undefined || p.sides.length === 0) return;
+    const middle = middleFor(problem, x, i);
+    const target = [0, 0, 0];
+    for (const side of p.sides) {
+      const [axis, sign] = SIDES[side];
+      target[axis] = sign;
+    }
+    from.push(...[0, 1, 2].map((c) => at(x, 3 * i + c) - middle[c as 0 | 1 | 2]));
+    to.push(...target);
+  });
+  if (from.length === 0) return undefined;
+  return bestRotation(Float64Array.from(from), Float64Array.from(to), !tumble);
+}
+
+/** Nothing says how the boat lies: first point at the origin, the second ahead, the rest (in space) near the plane. */
+function byFirstPoints(x: Float64Array, all: readonly number[], tumble: boolean): Float64Array {
+  const about = centroid(x, [0]);
+  const vectors = relative(x, all, about);
+  const target = new Float64Array(vectors.length);
+  const ahead = Math.hypot(at(vectors, 3) || 0, at(vectors, 4) || 0, at(vectors, 5) || 0);
+  if (all.length < 2 || ahead === 0) return UNIT;
+  target[3] = ahead;
+  const turn = bestRotation(vectors.slice(3, 6), target.slice(3, 6), !tumble);
+  return turn;
+}
+
+function nominalMisfit(problem: Problem, x: Float64Array): number {
+  let sum = 0;
+  problem.network.points.forEach((p, i) => {
+    p.nominal?.forEach((v, c) => {
+      sum += (at(x, 3 * i + c) - v) ** 2;
+    });
+  });
+  return sum;
+}
+
+/** The mirror image of the whole shape, if every reading and known point is as content with it. */
+export function mirrorTwin(problem: Problem, x: Float64Array, weight: Float64Array): Float64Array | undefined {
+  const evaluation = newEvaluation(problem);
+  evaluate(problem, x, evaluation);
+  const square = weightedSquare(evaluation.residual, weight);
+  for (const [normal, through] of mirrors(problem, x)) {
+    const twin = reflected(x, normal, through);
+    settleKinds(problem, twin);
+    evaluate(problem, twin, evaluation);
+    const same = Math.abs(weightedSquare(evaluation.residual, weight) - square) < 1e-6 * square + 1e-6;
+    const held = problem.network.points.every(
+      (p, i) => p.known === undefined || p.known.every((v, c) => Math.abs(at(twin, 3 * i + c) - v) < 1e-3),
+    );
+    const moves = twin.some((v, c) => Math.abs(v - at(x, c)) > 1);
+    if (same && held && moves) {
+      settleKinds(problem, x);
+      return twin;
+    }
+  }
+  settleKinds(problem, x);
+  return undefined;
+}
+
+export function reflected(x: Float64Array, normal: Vector, through: Vector): Float64Array {
+  const y = Float64Array.from(x);
+  for (let i = 0; i < x.length; i += 3) {
+    const d =
+      (at(x, i) - through[0]) * normal[0] +
+      (at(x, i + 1) - through[1]) * normal[1] +
+      (at(x, i + 2) - through[2]) * normal[2];
+    for (let c = 0; c < 3; c++) y[i + c] = at(x, i + c) - 2 * d * normal[c as 0 | 1 | 2];
+  }
+  return y;
+}
+
+/** Planes a network may be blind to: through its known points, else the frame's own. */
+function mirrors(problem: Problem, x: Float64Array): [Vector, Vector][] {
+  const known = problem.network.points.flatMap((p, i) => (p.known === undefined ? [] : [i]));
+  const list: [Vector, Vector][] = [];
+  if (known.length >= 2) {
+    const about = centroid(x, known);
+    const v = relative(x, known, about);
+    const spread = new Float64Array(9);
+    for (let i = 0; i < v.length; i += 3) {
+      for (let a = 0; a < 3; a++)
+        for (let b = 0; b < 3; b++) spread[3 * a + b] = at(spread, 3 * a + b) + at(v, i + a) * at(v, i + b);
+    }
+    if (problem.dimension === 2) spread[8] = Number.MAX_SAFE_INTEGER;
+    const { vectors } = symmetricEigen(spread, 3);
+    list.push([[at(vectors, 0), at(vectors, 3), at(vectors, 6)], about]);
+  }
+  const about = known.length > 0 ? centroid(x, known) : ([0, 0, 0] as const);
+  list.push([[0, 1, 0], about], [[1, 0, 0], about]);
+  if (problem.dimension === 3) list.push([[0, 0, 1], about]);
+  return list;
+}

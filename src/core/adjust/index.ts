@@ -1,0 +1,6 @@
+export { adjust } from './adjust.ts';
+export type * from './model.ts';
+export { READING_KINDS } from './model.ts';
+export { type Random, seededRandom } from './random.ts';
+export type * from './result.ts';
+export { defaultSigma, SIGMA_RULES } from './sigma.ts';

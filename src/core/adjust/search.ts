@@ -1,0 +1,106 @@
+import { at } from './array.ts';
+import { widePoints } from './datum.ts';
+import type { Vector } from './model.ts';
+import { type NormalEquations, newNormalEquations } from './normal-equations.ts';
+import { type Problem, settleKinds } from './problem.ts';
+import { normalDeviate, seededRandom } from './random.ts';
+import { absoluteSum, minimise, minimiseRobustly, type SolveResult } from './solve.ts';
+import { type Evidence, gatherEvidence } from './start/evidence.ts';
+import { classicalScaling } from './start/scaling.ts';
+import { seedSets, trilaterate } from './start/trilateration.ts';
+import { chiSquareUpperQuantile } from './statistics.ts';
+
+/** Where the search for the shape ended: the least-squares solution and the robust one it was started from. */
+export interface Found {
+  readonly ne: NormalEquations;
+  readonly solution: SolveResult;
+  /** Coordinates a gross slip has bent less; equal to the solution where readings agree. */
+  readonly robust: Float64Array;
+}
+
+/**
+ * Finds the shape. The first start that fits is taken at once (readings that agree leave nothing to look for);
+ * otherwise every start is solved robustly, the best by absolute residuals wins, and least squares ends there.
+ */
+export function findShape(
+  problem: Problem,
+  weight: Float64Array,
+  warm: ReadonlyMap<string, Vector> | undefined,
+): Found {
+  const evidence = gatherEvidence(problem);
+  const starts = startList(problem, evidence, warm);
+  let ne: NormalEquations | undefined;
+  let best: SolveResult | undefined;
+  let bestCost = Number.POSITIVE_INFINITY;
+  const agree = agreement(problem);
+  let plain: SolveResult | undefined;
+  for (const make of starts) {
+    const start = make();
+    settleKinds(problem, start);
+    ne ??= newNormalEquations(problem, widePoints(problem, start));
+    const result = minimise(ne, start, weight);
+    if (result.converged && result.square <= agree) return { ne, solution: result, robust: result.x };
+    if (plain === undefined || result.square < plain.square) plain = result;
+    for (const from of [start, result.x]) {
+      const robust = minimiseRobustly(ne, from, weight);
+      const cost = absoluteSum(robust.evaluation, problem.sigma);
+      if (cost < bestCost * (1 - 1e-6)) {
+        best = robust;
+        bestCost = cost;
+      }
+    }
+  }
+  ne ??= newNormalEquations(problem, []);
+  const robust = best?.x ?? new Float64Array(3 * problem.network.points.length);
+  settleKinds(problem, robust);
+  const solution = minimise(ne, robust, weight, 200);
+  // A poor robust start may end in a worse minimum than a plain one did.
+  if (plain?.converged === true && plain.square < solution.square * (1 - 1e-6)) {
+    settleKinds(problem, plain.x);
+    return { ne, solution: plain, robust };
+  }
+  return { ne, solution, robust };
+}
+
+/** vᵀPv that readings without slips stay below 999 times in 1000; a lower bound on the freedom keeps it honest. */
+function agreement(problem: Problem): number {
+  const freedom = Math.max(1, problem.rows - problem.dimension * problem.pointOf.length);
+  return chiSquareUpperQuantile(1e-3, freedom);
+}
+
+function startList(
+  problem: Problem,
+  evidence: Evidence,
+  warm: ReadonlyMap<string, Vector> | undefined,
+): (() => Float64Array)[] {
+  const list: (() => Float64Array)[] = [];
+  const { points } = problem.network;
+  const layout = (of: (i: number) => Vector | undefined): Float64Array | undefined => {
+    const given = points.map((p, i) => p.known ?? of(i));
+    if (!given.every((v) => v !== undefined)) return undefined;
+    return Float64Array.from(given.flatMap((v) => [...v]));
+  };
+  const warmed = warm === undefined ? undefined : layout((i) => warm.get(points[i]?.id ?? ''));
+  if (warmed !== undefined) list.push(() => warmed);
+  const nominal = layout((i) => points[i]?.nominal);
+  if (nominal !== undefined) list.push(() => nominal);
+  for (const seeds of seedSets(problem, evidence, 3)) list.push(() => trilaterate(problem, evidence, seeds));
+  list.push(() => classicalScaling(problem, evidence));
+  // A flat start in space is a saddle: nothing there says up or down. Shaken starts leave it.
+  for (let seed = 1; seed <= 3; seed++) {
+    list.push(() => shaken(problem, trilaterate(problem, evidence, seedSets(problem, evidence, 1)[0] ?? []), seed));
+  }
+  return list;
+}
+
+function shaken(problem: Problem, x: Float64Array, seed: number): Float64Array {
+  const random = seededRandom(seed);
+  let size = 0;
+  for (let c = 0; c < x.length; c++) size = Math.max(size, Math.abs(at(x, c)));
+  const y = Float64Array.from(x);
+  problem.network.points.forEach((p, i) => {
+    if (p.known !== undefined) return;
+    for (let c = 0; c < problem.dimension; c++) y[3 * i + c] = at(x, 3 * i + c) + 0.15 * size * normalDeviate(random);
+  });
+  return y;
+}
