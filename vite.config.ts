@@ -8,7 +8,7 @@ export default defineConfig({
   root: 'src',
   publicDir: '../public',
   base: './',
-  build: { outDir: '../dist', emptyOutDir: true, target: 'es2022' },
+  build: { outDir: '../dist', emptyOutDir: true, target: 'es2022', manifest: true },
   plugins: [
     preact({ devToolsEnabled: false }),
     {
@@ -28,7 +28,6 @@ export default defineConfig({
       injectRegister: false,
       includeAssets: ['apple-touch-icon.png', 'packet.schema.json'],
       manifest: {
-        id: './',
         name: 'Tapetrue',
         short_name: 'Tapetrue',
         description: 'Measure for boat canvas at the dock, offline, and know before you leave.',
@@ -45,7 +44,7 @@ export default defineConfig({
         file_handlers: [{ action: './', accept: PACKET_FILE_TYPES }],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,svg}'],
+        globPatterns: ['**/*.{js,css,html,svg,woff2}'],
         navigateFallback: 'index.html',
         cleanupOutdatedCaches: true,
       },
@@ -55,7 +54,6 @@ export default defineConfig({
     root: '.',
     projects: [
       {
-        extends: false,
         test: {
           name: 'unit',
           environment: 'node',
@@ -64,11 +62,11 @@ export default defineConfig({
         },
       },
       {
-        extends: false,
         test: {
           name: 'browser',
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/support/global-setup.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,

@@ -7,6 +7,7 @@ export function contentSecurityPolicy({ inMeta }: { inMeta: boolean }): string {
     "default-src 'none'",
     "script-src 'self'",
     "style-src 'self'",
+    "font-src 'self'",
     "img-src 'self' blob: data:",
     "connect-src 'self'",
     "manifest-src 'self'",
@@ -16,4 +17,21 @@ export function contentSecurityPolicy({ inMeta }: { inMeta: boolean }): string {
   ];
   if (!inMeta) directives.push("frame-ancestors 'none'");
   return directives.join('; ');
+}
+
+/** Headers for every answer. Any other host of the `dist` folder does well to send the same. */
+export const SECURITY_HEADERS: Readonly<Record<string, string>> = {
+  'Content-Security-Policy': contentSecurityPolicy({ inMeta: false }),
+  'X-Content-Type-Options': 'nosniff',
+  'Referrer-Policy': 'no-referrer',
+  'Permissions-Policy': 'camera=(self), geolocation=(), microphone=()',
+  'Cross-Origin-Opener-Policy': 'same-origin',
+  'Cross-Origin-Resource-Policy': 'same-origin',
+};
+
+const FOREVER = 'public, max-age=31536000, immutable';
+
+/** Files under `assets/` carry a hash in their name and never change; all others are asked for again each time. */
+export function cacheControl(path: string): string {
+  return path.startsWith('assets/') ? FOREVER : 'no-cache';
 }

@@ -1,0 +1,48 @@
+import type { Rule } from './rule.ts';
+import { askedAgain } from './rules/asked-again.ts';
+import { boxDiagonals } from './rules/box-diagonals.ts';
+import { carried } from './rules/carried.ts';
+import { disputed } from './rules/disputed.ts';
+import { fastenerGap } from './rules/fastener-gap.ts';
+import { girthShort } from './rules/girth-short.ts';
+import { implausibleValue } from './rules/implausible-value.ts';
+import { impossibleTetrahedron } from './rules/impossible-tetrahedron.ts';
+import { impossibleTriangle } from './rules/impossible-triangle.ts';
+import { missingAnswer } from './rules/missing-answer.ts';
+import { missingMark } from './rules/missing-mark.ts';
+import { missingPhoto } from './rules/missing-photo.ts';
+import { missingReading } from './rules/missing-reading.ts';
+import { missingRun } from './rules/missing-run.ts';
+import { portStarboard } from './rules/port-starboard.ts';
+import { runBackwards } from './rules/run-backwards.ts';
+import { runSum } from './rules/run-sum.ts';
+import { takesDisagree } from './rules/takes-disagree.ts';
+import { unmeasuredReading } from './rules/unmeasured-reading.ts';
+import { unsureChoice } from './rules/unsure-choice.ts';
+
+/**
+ * Every rule, in the order in which a person best reads them: what is not there, what one value says of itself, what values
+ * say of each other, what people say. Keys are permanent; the order may change.
+ */
+export const rules: readonly Rule[] = [
+  missingReading,
+  unmeasuredReading,
+  missingPhoto,
+  missingMark,
+  missingAnswer,
+  missingRun,
+  implausibleValue,
+  takesDisagree,
+  impossibleTriangle,
+  boxDiagonals,
+  impossibleTetrahedron,
+  girthShort,
+  runBackwards,
+  runSum,
+  fastenerGap,
+  portStarboard,
+  disputed,
+  unsureChoice,
+  carried,
+  askedAgain,
+];

@@ -1,0 +1,61 @@
+import type { Fastener, Sheet, SheetPiece, SheetPoint, SheetReading, SheetRun, Take } from '../job/index.ts';
+import type { Subject } from './finding.ts';
+import type { Limits } from './limits.ts';
+import { type Instruments, sigmaOf } from './sigma.ts';
+
+/** A reading that has a value. */
+export type Measured = SheetReading & { readonly value: number };
+
+/** What the rules look things up in: the sheet indexed once. */
+export interface Context {
+  readonly sheet: Sheet;
+  readonly limits: Limits;
+  readonly readings: ReadonlyMap<string, SheetReading>;
+  readonly points: ReadonlyMap<string, SheetPoint>;
+  readonly pieces: ReadonlyMap<string, SheetPiece>;
+  readonly runs: ReadonlyMap<string, SheetRun>;
+  /** Fasteners by the reading that holds their place. */
+  readonly fasteners: ReadonlyMap<string, Fastener>;
+  takeSigma(reading: SheetReading, take: Take): number;
+  /** Standard deviation of a reading's value, in its unit. */
+  sigma(reading: SheetReading): number;
+  /** The step where a person deals with a reading: its own, or that of its run. */
+  slotOf(reading: SheetReading): string | null;
+}
+
+export const isMeasured = (reading: SheetReading | undefined): reading is Measured =>
+  reading !== undefined && reading.value !== null;
+
+export const liveTakes = (reading: SheetReading): Take[] => reading.takes.filter((take) => take.struck === null);
+
+export const takeIds = (...readings: readonly SheetReading[]): string[] =>
+  readings.flatMap((reading) => liveTakes(reading).map((take) => take.id));
+
+export const aboutReading = (reading: SheetReading): Subject => ({ on: 'reading', id: reading.id });
+
+export function makeContext(sheet: Sheet, limits: Limits, instruments: Instruments): Context {
+  const byId = <T extends { readonly id: string }>(list: readonly T[]) => new Map(list.map((item) => [item.id, item]));
+  const runs = byId(sheet.runs);
+  const sigmas = new Map<string, number>();
+  const takeSigma: Context['takeSigma'] = (reading, take) =>
+    sigmaOf(reading, take, take.who, instruments, sheet.fraction);
+  return {
+    sheet,
+    limits,
+    readings: byId(sheet.readings),
+    points: byId(sheet.points),
+    pieces: byId(sheet.pieces),
+    runs,
+    fasteners: new Map(sheet.fasteners.map((fastener) => [fastener.reading, fastener])),
+    takeSigma,
+    sigma(reading) {
+      const known = sigmas.get(reading.id);
+      if (known !== undefined) return known;
+      // Several takes share the tape, the hand and the slack, so their mean is not trusted more than the worst of them.
+      const sigma = Math.max(0, ...liveTakes(reading).map((take) => takeSigma(reading, take)));
+      sigmas.set(reading.id, sigma);
+      return sigma;
+    },
+    slotOf: (reading) => reading.slot ?? (reading.run === undefined ? null : (runs.get(reading.run)?.slot ?? null)),
+  };
+}

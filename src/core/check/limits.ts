@@ -1,0 +1,42 @@
+import type { ReadingKind } from '../job/index.ts';
+
+/** What a shop calls usual. Lengths in millimetres, angles in radians. */
+export interface Limits {
+  /** Standard deviations a contradiction must exceed before it is called impossible. */
+  readonly stopSigmas: number;
+  /** Standard deviations of a difference beyond which two takes of one reading are told apart. */
+  readonly takeSigmas: number;
+  readonly fastenerGap: { readonly min: number; readonly max: number };
+  /** How far the first and the last fastener may lie from the ends of their run. */
+  readonly fastenerEnd: number;
+  /** Share by which spacing and ends may miss their limits before anybody is bothered. */
+  readonly slack: number;
+  readonly portStarboard: number;
+  /** How many times longer or shorter than the guide's layout a length may be. */
+  readonly layoutRatio: number;
+  /** What a value of a kind may be on a boat at all. */
+  readonly plausible: Partial<Record<ReadingKind, { readonly min: number; readonly max: number }>>;
+}
+
+/**
+ * Spacing 4 to 8 in, ends within 2 in: common practice, no source. The other figures are common practice too, no source:
+ * wide enough that a usual boat never meets them.
+ */
+export const defaultLimits: Limits = {
+  stopSigmas: 4,
+  takeSigmas: 3.3,
+  fastenerGap: { min: 100, max: 200 },
+  fastenerEnd: 50,
+  slack: 0.1,
+  portStarboard: 25,
+  layoutRatio: 4,
+  plausible: {
+    straight: { min: 5, max: 25_000 },
+    girth: { min: 5, max: 30_000 },
+    running: { min: 0, max: 30_000 },
+    along: { min: -5_000, max: 25_000 },
+    out: { min: -8_000, max: 8_000 },
+    height: { min: -4_000, max: 8_000 },
+    lean: { min: -Math.PI / 3, max: Math.PI / 3 },
+  },
+};

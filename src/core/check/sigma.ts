@@ -1,0 +1,79 @@
+import type { ReadingKind, SheetReading, Take, Who } from '../job/index.ts';
+import { parseLength } from '../length/index.ts';
+
+/** Standard deviation of one take: `base` millimetres (radians for an angle) and `perMetre` more for each metre. */
+interface Spread {
+  readonly base: number;
+  readonly perMetre: number;
+}
+
+/** How well a shop's people and tapes measure. */
+export interface Instruments {
+  readonly tape: Spread;
+  readonly girth: Spread;
+  readonly offset: Spread;
+  readonly angle: Spread;
+  /** An owner's first try is this many times as wide. */
+  readonly ownerFactor: number;
+}
+
+/**
+ * Half of what 19 readings in 20 stay within; common practice, no source. The maker's own tolerance of a class II tape
+ * (0.3 mm + 0.2 mm/m, directive 2014/32/EU annex X) lies well inside.
+ */
+export const defaultInstruments: Instruments = {
+  tape: { base: 1, perMetre: 0.3 },
+  girth: { base: 3, perMetre: 1 },
+  offset: { base: 2, perMetre: 0 },
+  angle: { base: Math.PI / 180, perMetre: 0 },
+  ownerFactor: 2,
+};
+
+const INCH = 25.4;
+const UNIT_MM = { mm: 1, cm: 10, m: 1000, in: INCH, ft: 12 * INCH } as const;
+/** Reading to a sixteenth of an inch is part of the tape's figure; only coarser steps widen it. */
+const STEP_INSIDE = INCH / 16;
+/** A text such as `4 m` says little about how it was read; nobody reads a tape coarser than this. */
+const COARSEST_STEP = 100;
+
+const INSTRUMENT_OF: Partial<Record<ReadingKind, 'girth' | 'offset' | 'angle'>> = {
+  girth: 'girth',
+  out: 'offset',
+  height: 'offset',
+  lean: 'angle',
+};
+
+/**
+ * The step in which a take's text was written, in mm. Fractions of an inch are reduced when they are written (8/16 is
+ * 1/2), so they say nothing; the job's own fraction stands for them.
+ */
+function stepOf(take: Pick<Take, 'text' | 'unit'>, fraction: number): number {
+  const { text, unit } = take;
+  if (unit === 'deg') return 0;
+  const decimals = /[.,](\d+)/.exec(text)?.[1];
+  const imperial = unit === 'in' || unit === 'ft';
+  if (decimals === undefined) return imperial ? INCH / fraction : Math.min(UNIT_MM[unit], COARSEST_STEP);
+  const parsed = imperial ? parseLength(text, unit) : null;
+  const written = parsed?.ok && parsed.parts.form === 'feet-inches' ? 'in' : unit;
+  return Math.min(UNIT_MM[written] * 10 ** -decimals.length, COARSEST_STEP);
+}
+
+/**
+ * The standard deviation of one take before anything is adjusted, in mm (radians for a lean). What the take states itself
+ * comes first. A step coarser than 1/16 in adds the spread of even rounding, step / sqrt(12).
+ * @param fraction the finest mark the job writes inches in
+ */
+export function sigmaOf(
+  reading: Pick<SheetReading, 'kind'>,
+  take: Pick<Take, 'text' | 'unit' | 'value' | 'sigma'>,
+  who: Pick<Who, 'role'>,
+  instruments: Instruments = defaultInstruments,
+  fraction = 16,
+): number {
+  if (take.sigma !== null) return take.sigma;
+  const spread = instruments[INSTRUMENT_OF[reading.kind] ?? 'tape'];
+  const own = spread.base + (spread.perMetre * Math.abs(take.value)) / 1000;
+  const sigma = who.role === 'owner' ? own * instruments.ownerFactor : own;
+  const step = stepOf(take, fraction);
+  return step > STEP_INSIDE ? Math.hypot(sigma, step / Math.sqrt(12)) : sigma;
+}

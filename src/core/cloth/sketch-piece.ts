@@ -1,0 +1,58 @@
+import { sketch } from '../geometry/index.ts';
+import type { Sheet, SheetPoint } from '../job/index.ts';
+
+export type Place = readonly [number, number, number];
+
+/** Places to draw by, mm; `measured` are the points that at least one reading holds. */
+export interface PieceSketch {
+  places: ReadonlyMap<string, Place>;
+  measured: ReadonlySet<string>;
+}
+
+/**
+ * Where to draw the points of a piece as it stands: pulled from the guide's nominal places by the readings taken so
+ * far. A drawing, not an adjustment: it carries no uncertainty and nothing is cut from it.
+ */
+export function sketchPiece(sheet: Sheet, pieceId: string): PieceSketch {
+  const piece = sheet.pieces.find((candidate) => candidate.id === pieceId);
+  const points = sheet.points.filter((point) => point.pieces.includes(pieceId));
+  const towards = polesStandAft(sheet, pieceId) ? -1 : 1;
+  const nominal = points.map((point, i): Place => {
+    const [x, y, z] = point.nominal ?? onCircle(i, points.length);
+    return [towards * x, y, z];
+  });
+  const index = new Map(points.map((point, i) => [point.id, i]));
+  const measured = new Set<string>();
+  const links: { a: number; b: number; length: number; weight: number }[] = [];
+  const heights: { i: number; z: number }[] = [];
+  for (const reading of sheet.readings) {
+    if (reading.piece !== pieceId || reading.value === null || !Number.isFinite(reading.value)) continue;
+    const [first, second] = reading.points;
+    const a = first === undefined ? undefined : index.get(first);
+    const b = second === undefined ? undefined : index.get(second);
+    if (reading.kind === 'straight' && a !== undefined && b !== undefined && a !== b && reading.value > 0) {
+      links.push({ a, b, length: reading.value, weight: 1 });
+      for (const id of [first, second]) if (id !== undefined) measured.add(id);
+    } else if (reading.kind === 'height' && a !== undefined && !piece?.flat) heights.push({ i: a, z: reading.value });
+  }
+  const drawn = piece?.flat
+    ? sketch(
+        nominal.map(([x, y]) => [x, y] as const),
+        links,
+      ).map(([x, y], i): Place => [x, y, nominal[i]?.[2] ?? 0])
+    : sketch(nominal, links, { heights });
+  return { places: placesOf(points, drawn), measured };
+}
+
+const placesOf = (points: readonly SheetPoint[], places: readonly Place[]): Map<string, Place> =>
+  new Map(points.map((point, i) => [point.id, places[i] ?? [0, 0, 0]]));
+
+/** The guide has the poles forward of the hardtop; over the cockpit they stand aft of it. */
+const polesStandAft = (sheet: Sheet, pieceId: string): boolean =>
+  sheet.questions.some((q) => q.piece === pieceId && q.slot === 'over' && q.choice === 'cockpit');
+
+/** Points without a nominal place start on a circle, so that no two coincide. */
+function onCircle(i: number, count: number): Place {
+  const angle = (2 * Math.PI * i) / Math.max(1, count);
+  return [1000 * Math.cos(angle), 1000 * Math.sin(angle), 0];
+}

@@ -1,0 +1,22 @@
+export { lengthsMisfit } from './misfit.ts';
+export {
+  boundingBox,
+  distance,
+  type Point,
+  type Point2,
+  type Point3,
+  pointAlong,
+  polygonArea,
+  polygonPerimeter,
+  polylineLength,
+} from './points.ts';
+export { type SketchLink, type SketchOptions, sketch } from './sketch.ts';
+export {
+  cayleyMenger,
+  cayleyMengerGradient,
+  quadDiagonalRange,
+  type SixLengths,
+  tetrahedronExists,
+  tetrahedronVolume,
+} from './tetrahedron.ts';
+export { triangleAltitude, triangleAngle, triangleArea, triangleExcess } from './triangle.ts';

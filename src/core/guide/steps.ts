@@ -1,0 +1,81 @@
+import type { Sheet, SheetQuestion, SheetReading, SheetRun, SheetShot } from '../job/index.ts';
+import type { Caution } from './guide.ts';
+import { guideOf } from './pieces/index.ts';
+
+/** Where a person stands with one step. */
+export type StepState = 'open' | 'done' | 'answered-without-value' | 'asked-again';
+
+/** A stop on the walk of a piece as the job stands; key is permanent within the job. */
+export type Step = {
+  key: string;
+  state: StepState;
+  cautions: readonly Caution[];
+  /** The shop's words where it asked again; empty when it did not. */
+  askedNote: string | null;
+} & (
+  | { on: 'reading'; reading: SheetReading }
+  | { on: 'shot'; shot: SheetShot }
+  | { on: 'question'; question: SheetQuestion }
+  | { on: 'run'; run: SheetRun }
+);
+
+/** The walk of a piece: its declared slots in order, then readings that were added later. */
+export function stepsOf(sheet: Sheet, pieceId: string): Step[] {
+  const piece = sheet.pieces.find((candidate) => candidate.id === pieceId);
+  if (!piece) return [];
+  const steps = new Map<string, Step>();
+  const cautions = new Map(guideOf(piece.kind)?.walk.map((step) => [step.slot, step.cautions ?? []]));
+  const common = (key: string, on: string, id: string, state: StepState) => {
+    const asked = openAsk(sheet, pieceId, on, id);
+    return {
+      key,
+      cautions: cautions.get(key) ?? [],
+      askedNote: asked,
+      state: asked === null ? state : ('asked-again' as const),
+    };
+  };
+  for (const reading of sheet.readings) {
+    if (reading.piece !== pieceId || (reading.run !== undefined && reading.slot === null)) continue;
+    const key = reading.slot ?? reading.id;
+    steps.set(key, { ...common(key, 'reading', reading.id, readingState(reading)), on: 'reading', reading });
+  }
+  for (const run of sheet.runs) {
+    if (run.piece !== pieceId) continue;
+    const key = run.slot ?? run.id;
+    steps.set(key, { ...common(key, 'run', run.id, runState(run)), on: 'run', run });
+  }
+  for (const shot of sheet.shots) {
+    if (shot.piece !== pieceId) continue;
+    const state = shot.photos.length > 0 ? 'done' : shot.answer ? 'answered-without-value' : 'open';
+    steps.set(shot.slot, { ...common(shot.slot, 'shot', shot.slot, state), on: 'shot', shot });
+  }
+  for (const question of sheet.questions) {
+    if (question.piece !== pieceId) continue;
+    const state = question.choice === null ? 'open' : 'done';
+    steps.set(question.slot, { ...common(question.slot, 'question', question.slot, state), on: 'question', question });
+  }
+  const walked = piece.walk.flatMap((slot) => steps.get(slot) ?? []);
+  const placed = new Set(walked.map((step) => step.key));
+  return [...walked, ...[...steps.values()].filter((step) => !placed.has(step.key))];
+}
+
+const readingState = (reading: SheetReading): StepState =>
+  reading.state === 'open' ? 'open' : reading.state === 'measured' ? 'done' : 'answered-without-value';
+
+const runState = (run: SheetRun): StepState =>
+  run.stations.length > 0 || (run.presence === 'planned' && run.plannedCount !== null) ? 'done' : 'open';
+
+function openAsk(sheet: Sheet, piece: string, on: string, id: string): string | null {
+  for (const ask of sheet.asks) {
+    if (ask.piece !== piece) continue;
+    const item = ask.items.find((candidate) => candidate.open && candidate.on === on && candidate.id === id);
+    if (item) return item.note || ask.note;
+  }
+  return null;
+}
+
+/** The step to go to next: the first after `from` that still wants something, then from the start; null when none. */
+export function nextOpen(steps: readonly Step[], from: number): Step | null {
+  const wants = (step: Step): boolean => step.state === 'open' || step.state === 'asked-again';
+  return steps.slice(from + 1).find(wants) ?? steps.slice(0, Math.max(0, from + 1)).find(wants) ?? null;
+}

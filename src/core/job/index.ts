@@ -1,0 +1,8 @@
+/** The job: entries, the logbook they make, and the sheet it folds to. */
+export * from './declarations.ts';
+export * from './entries.ts';
+export { fold } from './fold.ts';
+export { type Merged, merge } from './merge.ts';
+export { Causality, causalOrder, heads } from './order.ts';
+export * from './sheet.ts';
+export * from './words.ts';

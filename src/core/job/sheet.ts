@@ -1,0 +1,190 @@
+import * as z from 'zod/mini';
+import {
+  PieceDeclaration,
+  PointDeclaration,
+  QuestionDeclaration,
+  ReadingDeclaration,
+  RunDeclaration,
+  ShotDeclaration,
+} from './declarations.ts';
+import { Who } from './entries.ts';
+import { FastenerType, Id, LineMeasured, NoValue, Presence, RunManner, System, TakeUnit } from './words.ts';
+
+const Signed = { at: z.string(), who: Who };
+
+/** One reading of the tape. value: mm (radians for a lean). A struck take stays, with the reason. */
+export const Take = z.object({
+  id: Id,
+  text: z.string(),
+  unit: TakeUnit,
+  value: z.number(),
+  sigma: z.nullable(z.number()),
+  struck: z.nullable(z.object({ reason: z.string(), ...Signed })),
+  ...Signed,
+});
+export type Take = z.infer<typeof Take>;
+
+/** A closed answer in place of a value. */
+export const Answer = z.object({ answer: NoValue, reason: z.string(), ...Signed });
+export type Answer = z.infer<typeof Answer>;
+
+/** A dimension as it stands. value: the mean of the takes that count, null where there is none. */
+export const SheetReading = z.extend(ReadingDeclaration, {
+  piece: Id,
+  takes: z.array(Take),
+  answer: z.nullable(Answer),
+  value: z.nullable(z.number()),
+  state: z.enum(['open', 'measured', 'none-here', 'could-not']),
+});
+export type SheetReading = z.infer<typeof SheetReading>;
+
+export const SheetPoint = z.extend(PointDeclaration, { pieces: z.array(Id) });
+export type SheetPoint = z.infer<typeof SheetPoint>;
+
+/** A fastener on its run; the place is the value of `reading`. */
+export const Fastener = z.object({
+  id: Id,
+  run: Id,
+  reading: Id,
+  rank: z.number(),
+  type: FastenerType,
+  presence: Presence,
+});
+export type Fastener = z.infer<typeof Fastener>;
+
+/** stations: ids of the readings along the run, in order. */
+export const SheetRun = z.extend(RunDeclaration, {
+  piece: Id,
+  manner: RunManner,
+  line: z.nullable(LineMeasured),
+  type: z.nullable(FastenerType),
+  presence: z.nullable(Presence),
+  plannedCount: z.nullable(z.int()),
+  stations: z.array(Id),
+});
+export type SheetRun = z.infer<typeof SheetRun>;
+
+export const PhotoMark = z.object({
+  id: Id,
+  x: z.number(),
+  y: z.number(),
+  point: z.nullable(Id),
+  text: z.string(),
+});
+export type PhotoMark = z.infer<typeof PhotoMark>;
+
+export const SheetPhoto = z.object({
+  id: Id,
+  entry: Id,
+  sha256: z.string(),
+  mime: z.string(),
+  size: z.int(),
+  width: z.int(),
+  height: z.int(),
+  piece: Id,
+  slot: z.nullable(z.string()),
+  placeKept: z.boolean(),
+  marks: z.array(PhotoMark),
+  ...Signed,
+});
+export type SheetPhoto = z.infer<typeof SheetPhoto>;
+
+export const SheetShot = z.extend(ShotDeclaration, {
+  piece: Id,
+  photos: z.array(Id),
+  answer: z.nullable(Answer),
+});
+export type SheetShot = z.infer<typeof SheetShot>;
+
+export const SheetQuestion = z.extend(QuestionDeclaration, {
+  piece: Id,
+  choice: z.nullable(z.string()),
+  text: z.string(),
+});
+export type SheetQuestion = z.infer<typeof SheetQuestion>;
+
+export const SheetPiece = z.extend(
+  z.pick(PieceDeclaration, { id: true, kind: true, name: true, flat: true, boxes: true, pairs: true, walk: true }),
+  Signed,
+);
+export type SheetPiece = z.infer<typeof SheetPiece>;
+
+/** Two people gave different answers to the same thing without knowing of each other. */
+export const Dispute = z.object({
+  on: z.string(),
+  piece: z.nullable(Id),
+  subject: z.nullable(z.string()),
+  answers: z.array(z.object({ entry: Id, value: z.string(), ...Signed })),
+});
+export type Dispute = z.infer<typeof Dispute>;
+
+export const Acceptance = z.object({
+  finding: z.string(),
+  basis: z.string(),
+  reason: z.string(),
+  entry: Id,
+  ...Signed,
+});
+export type Acceptance = z.infer<typeof Acceptance>;
+
+export const AskItem = z.object({
+  on: z.enum(['reading', 'shot', 'question', 'run']),
+  id: z.string(),
+  note: z.string(),
+  open: z.boolean(),
+});
+export const Ask = z.object({ id: Id, piece: Id, note: z.string(), items: z.array(AskItem), ...Signed });
+export type Ask = z.infer<typeof Ask>;
+
+/** voidedBy: entries that changed the sheet and that the judgement had not seen. Empty: it stands. */
+export const Clearance = z.object({
+  entry: Id,
+  piece: Id,
+  judged: z.array(Id),
+  basis: z.enum(['rules', 'engine']),
+  voidedBy: z.array(Id),
+  ...Signed,
+});
+export type Clearance = z.infer<typeof Clearance>;
+
+export const Note = z.object({ id: Id, on: z.nullable(z.string()), text: z.string(), ...Signed });
+
+/** Carried, but without effect: a kind or content this version does not know, or half a packet. */
+export const Carried = z.object({
+  entry: Id,
+  kind: z.string(),
+  why: z.enum(['unknown-kind', 'unreadable', 'loose', 'erased']),
+});
+export type Carried = z.infer<typeof Carried>;
+
+/** The plain job as it stands. */
+export const Sheet = z.object({
+  job: z.nullable(Id),
+  details: z.object({
+    name: z.string(),
+    customer: z.string(),
+    contact: z.string(),
+    boat: z.string(),
+    place: z.string(),
+    note: z.string(),
+  }),
+  system: System,
+  fraction: z.union([z.literal(8), z.literal(16), z.literal(32)]),
+  demo: z.boolean(),
+  opened: z.nullable(z.string()),
+  pieces: z.array(SheetPiece),
+  points: z.array(SheetPoint),
+  readings: z.array(SheetReading),
+  runs: z.array(SheetRun),
+  fasteners: z.array(Fastener),
+  shots: z.array(SheetShot),
+  photos: z.array(SheetPhoto),
+  questions: z.array(SheetQuestion),
+  acceptances: z.array(Acceptance),
+  asks: z.array(Ask),
+  clearances: z.array(Clearance),
+  notes: z.array(Note),
+  disputes: z.array(Dispute),
+  carried: z.array(Carried),
+});
+export type Sheet = z.infer<typeof Sheet>;

@@ -1,0 +1,72 @@
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { type Entry, merge } from '../../core/job/index.ts';
+import type { StoreFailure } from './failure.ts';
+import type { StoredPhoto } from './schema.ts';
+
+/** What belongs together on disk: entries of one job and the pictures they name. */
+export interface Batch {
+  job: string;
+  entries: readonly Entry[];
+  photos: readonly StoredPhoto[];
+}
+/** A batch that is not known to be on disk. failure: why not; null while the first attempt is under way. */
+export interface Held extends Batch {
+  failure: StoreFailure | null;
+}
+
+/**
+ * Everything given to the store that is not on disk yet, oldest first. Nothing leaves this list unless it was
+ * written, refused to the caller's face, or its whole job was deleted.
+ */
+export class HeldBatches {
+  readonly #held = signal<readonly Held[]>([]);
+  readonly failed: ReadonlySignal<readonly Held[]> = computed(() => this.#held.value.filter((held) => held.failure));
+  readonly any: ReadonlySignal<boolean> = computed(() => this.#held.value.length > 0);
+
+  add(batch: Batch): Held {
+    const held = { ...batch, failure: null };
+    this.#held.value = [...this.#held.value, held];
+    return held;
+  }
+
+  /** What to write next: everything up to and including the given batch, or everything that failed before. */
+  due(last?: Held): Held[] {
+    const all = this.#held.peek();
+    return last ? all.slice(0, all.indexOf(last) + 1) : all.filter((held) => held.failure);
+  }
+
+  remove(held: Held): void {
+    this.#held.value = this.#held.peek().filter((other) => other !== held);
+  }
+
+  fail(held: Held, failure: StoreFailure): void {
+    held.failure = failure;
+    this.#held.value = [...this.#held.peek()];
+  }
+
+  forgetJob(job: string): void {
+    this.#held.value = this.#held.peek().filter((held) => held.job !== job);
+  }
+
+  jobs(): string[] {
+    return this.#held.peek().map((held) => held.job);
+  }
+
+  entriesOf(job: string): Entry[] {
+    return this.#held.peek().flatMap((held) => (held.job === job ? held.entries : []));
+  }
+
+  photo(sha256: string): StoredPhoto | null {
+    for (const held of this.#held.peek()) {
+      const found = held.photos.find((photo) => photo.sha256 === sha256);
+      if (found) return found;
+    }
+    return null;
+  }
+
+  /** The job's logbook as a person made it: what is on disk and what is only in memory. */
+  complete(job: string, onDisk: Entry[]): Entry[] {
+    const inMemory = this.entriesOf(job);
+    return inMemory.length === 0 ? onDisk : merge(onDisk, inMemory).entries;
+  }
+}

@@ -1,0 +1,188 @@
+import canonicalize from 'canonicalize';
+import { Entry, isErased, merge } from '../../core/job/index.ts';
+import { StoreFailure } from './failure.ts';
+import { JobRecord, type StoredPhoto } from './schema.ts';
+import { extend, type OwnFacts, summarise } from './summary.ts';
+import { OneBreath, type ReadTransaction, type WriteTransaction } from './transact.ts';
+
+/** Something on disk that does not parse: kept where it is, and to be put into backups as it is. */
+export interface Damaged {
+  id: string;
+  raw: unknown;
+}
+export interface JobRead {
+  entries: Entry[];
+  damaged: Damaged[];
+}
+
+/** What an import did. known: entries that were here already. setAside: same id, other content; not stored. */
+export interface Imported {
+  added: number;
+  known: number;
+  setAside: Entry[];
+}
+
+type Transaction = ReadTransaction | WriteTransaction;
+
+/** Everything on disk of one job, parsed. */
+export async function readLogbook(transaction: Transaction, job: string): Promise<JobRead> {
+  const entries: Entry[] = [];
+  const damaged: Damaged[] = [];
+  const store = transaction.objectStore('entries');
+  for (const raw of await store.index('job').getAll(job)) {
+    const parsed = Entry.safeParse(raw);
+    if (parsed.success) entries.push(parsed.data);
+    else damaged.push({ id: textField(raw, 'id') ?? '', raw });
+  }
+  return { entries, damaged };
+}
+
+/** The record of one job as it is on disk; null when there is none that can be read. */
+export async function readRecord(transaction: Transaction, job: string): Promise<JobRecord | null> {
+  const parsed = JobRecord.safeParse(await transaction.objectStore('jobs').get(job));
+  return parsed.success ? parsed.data : null;
+}
+
+/** Makes the record of one job anew from its logbook. */
+export async function rebuildRecord(transaction: WriteTransaction, job: string): Promise<JobRecord> {
+  const record = summarise(job, (await readLogbook(transaction, job)).entries, await ownFacts(transaction, job));
+  await transaction.objectStore('jobs').put(record);
+  return record;
+}
+
+/**
+ * Adds this device's own entries. One that is here already is passed over; one whose id is here with other content
+ * refuses the whole batch with StoreFailure 'conflict'.
+ */
+export async function appendTo(
+  transaction: WriteTransaction,
+  job: string,
+  entries: readonly Entry[],
+  photos: readonly StoredPhoto[],
+): Promise<void> {
+  const record = await readRecord(transaction, job);
+  const plain = record !== null && !record.erasures && !entries.some((entry) => entry.kind === 'erase');
+  if (!plain) {
+    const { setAside } = await mergeInto(transaction, job, entries, photos);
+    if (setAside.length > 0) throw new StoreFailure('conflict', setAside);
+    return;
+  }
+  const store = transaction.objectStore('entries');
+  const here = await Promise.all(entries.map((entry) => store.get(entry.id)));
+  const writes = new OneBreath();
+  let next = record;
+  for (const [index, entry] of entries.entries()) {
+    const known = here[index];
+    if (known === undefined) {
+      writes.ask(store.add(entry));
+      next = extend(next, entry);
+    } else if (!sameContent(known, entry)) throw new StoreFailure('conflict', entry);
+  }
+  for (const photo of photos) writes.ask(transaction.objectStore('photos').put(photo));
+  if (next !== record) writes.ask(transaction.objectStore('jobs').put(next));
+  await writes.done();
+}
+
+/**
+ * Merges another logbook of the job and its pictures into what is on disk. Erasures win from either side: the
+ * content of what they name is overwritten, and pictures that only erased entries named are removed or not stored.
+ */
+export async function mergeInto(
+  transaction: WriteTransaction,
+  job: string,
+  entries: readonly Entry[],
+  photos: readonly StoredPhoto[],
+): Promise<Imported> {
+  const store = transaction.objectStore('entries');
+  const { entries: here, damaged } = await readLogbook(transaction, job);
+  const unreadable = new Set(damaged.map(({ id }) => id));
+  const readable = entries.filter((entry) => !unreadable.has(entry.id));
+  const merged = merge(here, readable);
+  const before = new Map(here.map((entry) => [entry.id, entry]));
+  const after = new Map(merged.entries.map((entry) => [entry.id, entry]));
+  const withdrawn = [...here, ...entries].filter(({ id }) => {
+    const now = after.get(id);
+    return now !== undefined && isErased(now);
+  });
+  const dead = await unnamed(transaction, picturesOf(withdrawn), merged.entries);
+  // Pictures first and one by one, so that many of them never hold the page up for long; without the entries that
+  // name them they mean nothing yet.
+  for (const photo of photos) if (!dead.has(photo.sha256)) await transaction.objectStore('photos').put(photo);
+  const record = summarise(job, merged.entries, await ownFacts(transaction, job));
+  const writes = new OneBreath();
+  for (const entry of merged.entries) {
+    const old = before.get(entry.id);
+    // add, not put: an id that sits in another job, or whose record hides its job, must never be overwritten.
+    if (!old) writes.ask(store.add(entry));
+    else if (old !== entry) writes.ask(store.put(entry));
+  }
+  for (const sha256 of dead) writes.ask(transaction.objectStore('photos').delete(sha256));
+  writes.ask(transaction.objectStore('jobs').put(record));
+  await writes.done();
+  const setAside = [...merged.setAside, ...entries.filter((entry) => unreadable.has(entry.id))];
+  return { added: merged.added.length, known: entries.length - merged.added.length - setAside.length, setAside };
+}
+
+/** Removes a job and the pictures no other job names. */
+export async function removeJob(transaction: WriteTransaction, job: string): Promise<void> {
+  const store = transaction.objectStore('entries');
+  const index = store.index('job');
+  const [raws, ids] = await Promise.all([index.getAll(job), index.getAllKeys(job)]);
+  const dead = await unnamed(transaction, picturesOf(raws), [], new Set(ids));
+  const writes = new OneBreath();
+  for (const id of ids) writes.ask(store.delete(id));
+  for (const sha256 of dead) writes.ask(transaction.objectStore('photos').delete(sha256));
+  writes.ask(transaction.objectStore('jobs').delete(job));
+  await writes.done();
+}
+
+/** The hashes entries name, whatever their kind and whether or not they can be read otherwise. */
+export function picturesOf(raws: readonly unknown[]): Set<string> {
+  const found = new Set<string>();
+  for (const raw of raws) {
+    const sha256 =
+      typeof raw === 'object' && raw !== null && 'payload' in raw ? textField(raw.payload, 'sha256') : null;
+    if (sha256 !== null) found.add(sha256);
+  }
+  return found;
+}
+
+export function sameContent(a: unknown, b: unknown): boolean {
+  try {
+    return canonicalize(a) === canonicalize(b);
+  } catch {
+    // Not JSON at all: certainly not the entry that was just written.
+    return false;
+  }
+}
+
+/**
+ * Those of the hashes that no entry names once `coming` is written and `going` is gone. Walks over every entry of
+ * every job: only for rare acts.
+ */
+async function unnamed(
+  transaction: WriteTransaction,
+  hashes: ReadonlySet<string>,
+  coming: readonly Entry[],
+  going: ReadonlySet<string> = new Set(coming.map(({ id }) => id)),
+): Promise<ReadonlySet<string>> {
+  const left = new Set(hashes);
+  for (const sha256 of picturesOf(coming)) left.delete(sha256);
+  let cursor = left.size > 0 ? await transaction.objectStore('entries').openCursor() : null;
+  while (cursor && left.size > 0) {
+    if (!going.has(cursor.primaryKey)) for (const sha256 of picturesOf([cursor.value])) left.delete(sha256);
+    cursor = await cursor.continue();
+  }
+  return left;
+}
+
+async function ownFacts(transaction: Transaction, job: string): Promise<OwnFacts> {
+  const record = await readRecord(transaction, job);
+  return { lastCopy: record?.lastCopy ?? null, archived: record?.archived ?? false };
+}
+
+function textField(raw: unknown, field: string): string | null {
+  if (typeof raw !== 'object' || raw === null) return null;
+  const value: unknown = Reflect.get(raw, field);
+  return typeof value === 'string' ? value : null;
+}

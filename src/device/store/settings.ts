@@ -1,0 +1,50 @@
+import * as z from 'zod/mini';
+import { Id, Line, Role, Slot, System } from '../../core/job/index.ts';
+import type { Connection } from './connection.ts';
+import { write } from './transact.ts';
+
+/** Everything this device remembers beside the jobs. Keys are permanent; a new meaning is a new key. */
+export const settingShapes = {
+  device: Id,
+  person: z.object({ name: Line, role: Role }),
+  /** Where the person was: written before the camera opens, read when the app starts again. */
+  place: z.object({ job: Id, piece: z.nullable(Id), step: z.nullable(z.union([Slot, Id])) }),
+  units: z.object({ system: System, fraction: z.union([z.literal(8), z.literal(16), z.literal(32)]) }),
+  theme: z.enum(['system', 'light', 'dark']),
+  /** When the person put the offer to install away; ISO 8601. */
+  'install.dismissed': z.string(),
+  /** When the app was last open; ISO 8601. */
+  'visit.last': z.string(),
+} as const;
+
+export type SettingKey = keyof typeof settingShapes;
+export type Setting<K extends SettingKey> = z.infer<(typeof settingShapes)[K]>;
+
+export interface Settings {
+  /** Null when never set, or when what is on disk does not parse. Throws StoreFailure. */
+  get<K extends SettingKey>(key: K): Promise<Setting<K> | null>;
+  /** Resolves when it is on disk. Throws StoreFailure; a setting is not kept in memory for later. */
+  set<K extends SettingKey>(key: K, value: Setting<K>): Promise<void>;
+  remove(key: SettingKey): Promise<void>;
+}
+
+export function settingsOver(connection: Connection): Settings {
+  return {
+    async get(key) {
+      const raw = await connection.run((database) => database.get('settings', key));
+      return parseSetting(key, raw);
+    },
+    async set(key, value) {
+      await connection.run((database) => write(database, (tx) => tx.objectStore('settings').put(value, key)));
+    },
+    async remove(key) {
+      await connection.run((database) => write(database, (tx) => tx.objectStore('settings').delete(key)));
+    },
+  };
+}
+
+function parseSetting<K extends SettingKey>(key: K, raw: unknown): Setting<K> | null {
+  const shape: z.ZodMiniType<Setting<K>> = settingShapes[key] as unknown as z.ZodMiniType<Setting<K>>;
+  const parsed = shape.safeParse(raw);
+  return parsed.success ? parsed.data : null;
+}

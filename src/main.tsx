@@ -1,0 +1,23 @@
+import { render } from 'preact';
+import { StoreFailure } from './device/store/index.ts';
+import { App } from './screens/App.tsx';
+import { startOutside } from './screens/model/outside.ts';
+import { followAddress } from './screens/model/route.ts';
+import { startServices } from './screens/model/services.ts';
+import { StartFailed } from './screens/StartFailed.tsx';
+import './screens/style.css';
+
+async function start(): Promise<void> {
+  const root = document.getElementById('app');
+  if (!root) return;
+  try {
+    const store = await startServices();
+    followAddress();
+    startOutside(store);
+    render(<App />, root);
+  } catch (error) {
+    render(<StartFailed code={error instanceof StoreFailure ? error.code : 'unknown'} />, root);
+  }
+}
+
+void start();

@@ -1,0 +1,107 @@
+import { useState } from 'preact/hooks';
+import { declarePiece, guides, nextOpen, stepsOf } from '../../core/guide/index.ts';
+import type { PieceKind, SheetPiece } from '../../core/job/index.ts';
+import { uuid } from '../../device/clock.ts';
+import { say } from '../../text/index.ts';
+import { act, type OpenJob } from '../model/open-job.ts';
+import { go, routeHash } from '../model/route.ts';
+import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
+import { GateLine } from '../parts/GateLine.tsx';
+import { TopBar } from '../parts/TopBar.tsx';
+
+/** One job at the dock: its pieces, how far each is, and what remains before leaving. */
+export function JobScreen({ job }: { job: OpenJob }) {
+  const { sheet } = job;
+  const words = say().dock.job;
+  return (
+    <div class="page">
+      <TopBar back={{ at: 'jobs' }} title={sheet.details.name || say().dock.jobs.unnamed} />
+      {sheet.demo && <p class="demo-mark">{say().general.demoMark}</p>}
+      <p class="quiet">{[sheet.details.customer, sheet.details.boat].filter(Boolean).join(' · ')}</p>
+      {sheet.pieces.map((piece) => (
+        <PieceSummary key={piece.id} job={job} piece={piece} />
+      ))}
+      {sheet.pieces.length > 0 && (
+        <section class="stack">
+          <GateLine gate={job.gates.leave} />
+          <a class="button wide" href={routeHash({ at: 'leave', job: job.id })}>
+            {words.toLeave}
+          </a>
+          <a class="button main wide" href={routeHash({ at: 'send', job: job.id })}>
+            {words.send}
+          </a>
+        </section>
+      )}
+      <AddPiece jobId={job.id} first={sheet.pieces.length === 0} />
+    </div>
+  );
+}
+
+function PieceSummary({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
+  const words = say().dock.job;
+  const steps = stepsOf(job.sheet, piece.id);
+  const done = steps.filter((step) => step.state === 'done' || step.state === 'answered-without-value').length;
+  const asked = steps.filter((step) => step.state === 'asked-again').length;
+  const next = nextOpen(steps, -1);
+  return (
+    <section class="stack piece">
+      <div class="row spread">
+        <h2>{piece.name}</h2>
+        <span class="number quiet">{words.progress(done, steps.length)}</span>
+      </div>
+      <progress class="walk-progress" max={steps.length} value={done}>
+        {words.progress(done, steps.length)}
+      </progress>
+      <PieceDrawing sheet={job.sheet} piece={piece.id} width={360} height={220} />
+      {asked > 0 && (
+        <p class="state doubt">
+          {words.askedAgain}: {words.remeasure(asked)}
+        </p>
+      )}
+      <div class="row">
+        {next && (
+          <a class="button main grow" href={routeHash({ at: 'step', job: job.id, piece: piece.id, step: next.key })}>
+            {done === 0 ? words.start : words.goOn}
+          </a>
+        )}
+        <a class="button grow" href={routeHash({ at: 'walk', job: job.id, piece: piece.id })}>
+          {words.list}
+        </a>
+      </div>
+    </section>
+  );
+}
+
+function AddPiece({ jobId, first }: { jobId: string; first: boolean }) {
+  const [open, setOpen] = useState(first);
+  const add = async (kind: PieceKind): Promise<void> => {
+    const guide = guides.find((candidate) => candidate.kind === kind);
+    if (!guide) return;
+    const piece = declarePiece(guide, say().general.pieceKinds[kind], uuid);
+    await act('piece.add', piece);
+    const firstStep = piece.walk[0];
+    if (firstStep) go({ at: 'step', job: jobId, piece: piece.id, step: firstStep });
+  };
+  if (!open)
+    return (
+      <button type="button" class="button plain" onClick={() => setOpen(true)}>
+        {say().dock.job.addPiece}
+      </button>
+    );
+  return (
+    <section class="stack">
+      <h2>{say().dock.begin.piece}</h2>
+      <div class="choices">
+        {guides.map(({ kind }) => (
+          <button key={kind} type="button" class="button choice" onClick={() => void add(kind)}>
+            <span>
+              {say().general.pieceKinds[kind]}
+              <br />
+              <span class="small quiet">{say().guide.pieces[kind]?.about}</span>
+            </span>
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}

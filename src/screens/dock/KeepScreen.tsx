@@ -1,0 +1,128 @@
+import { useEffect, useState } from 'preact/hooks';
+import { askToPersist, estimateRoom, isPersistent, type Room } from '../../device/storage-state.ts';
+import type { Setting } from '../../device/store/index.ts';
+import { say } from '../../text/index.ts';
+import { jobs, readJobs } from '../model/jobs.ts';
+import { loadJob } from '../model/open-job.ts';
+import { handOver, preparePacket } from '../model/send-out.ts';
+import { choosePerson, chooseTheme, chooseUnits, person, store, theme, units } from '../model/services.ts';
+import { bytesText } from '../model/words.ts';
+import { InstallOffer } from '../parts/StorageWarning.tsx';
+import { TopBar } from '../parts/TopBar.tsx';
+import { UnitsField } from '../parts/UnitsField.tsx';
+
+const THEMES = ['system', 'light', 'dark'] as const satisfies readonly Setting<'theme'>[];
+
+/** What this device keeps, for whom, and how it looks. */
+export function KeepScreen() {
+  const words = say().dock.keep;
+  return (
+    <div class="page">
+      <TopBar back={{ at: 'jobs' }} title={words.heading} />
+      <section class="stack">
+        <h2>{words.you}</h2>
+        <label class="field">
+          <span>{say().dock.begin.you}</span>
+          <input
+            value={person.value.name}
+            maxLength={80}
+            onChange={(e) => void choosePerson({ ...person.value, name: e.currentTarget.value.trim() })}
+          />
+        </label>
+      </section>
+      <section class="stack">
+        <h2>{words.units}</h2>
+        <UnitsField value={units.value} onChange={(chosen) => void chooseUnits(chosen)} />
+      </section>
+      <section class="stack">
+        <h2>{words.look}</h2>
+        <div class="row">
+          {THEMES.map((choice) => (
+            <button
+              key={choice}
+              type="button"
+              class="button"
+              aria-pressed={theme.value === choice}
+              onClick={() => void chooseTheme(choice)}
+            >
+              {words.themes[choice]}
+            </button>
+          ))}
+        </div>
+      </section>
+      <Storage />
+      <section class="stack">
+        <h2>{words.install}</h2>
+        <InstallOffer />
+      </section>
+      <DeleteJobs />
+    </div>
+  );
+}
+
+function Storage() {
+  const [room, setRoom] = useState<Room | null>(null);
+  const [promised, setPromised] = useState(false);
+  const words = say().store;
+  const look = async (): Promise<void> => {
+    setRoom(await estimateRoom());
+    setPromised((await isPersistent()) === true);
+  };
+  useEffect(() => void look(), []);
+  return (
+    <section class="stack">
+      <h2>{say().dock.keep.storage}</h2>
+      <p>{room?.plausible ? words.used(bytesText(room.used), bytesText(room.quota)) : words.usedUnknown}</p>
+      <p>{promised ? words.persistent : words.notPersistent}</p>
+      {!promised && (
+        <button type="button" class="button" onClick={() => void askToPersist().then(look)}>
+          {words.askPersistent}
+        </button>
+      )}
+    </section>
+  );
+}
+
+/** Deleting is the one thing that loses something: it says what, offers the copy first, and asks twice. */
+function DeleteJobs() {
+  const [asking, setAsking] = useState<string | null>(null);
+  const words = say().dock.keep;
+  useEffect(() => void readJobs().catch(() => undefined), []);
+  const saveFirst = async (id: string): Promise<void> => {
+    const job = await loadJob(id);
+    if (job) await handOver(id, await preparePacket(job), 'download');
+  };
+  const list = jobs.value ?? [];
+  if (list.length === 0) return null;
+  return (
+    <section class="stack">
+      <h2>{words.deleteJob}</h2>
+      <ul class="list">
+        {list.map((job) => (
+          <li key={job.id} class="stack">
+            {asking === job.id ? (
+              <>
+                <p role="alert">{words.deleteAsk(job.name)}</p>
+                <div class="row">
+                  <button type="button" class="button main" onClick={() => void saveFirst(job.id)}>
+                    {words.deleteSendFirst}
+                  </button>
+                  <button type="button" class="button" onClick={() => void store().deleteJob(job.id).then(readJobs)}>
+                    {words.deleteNow}
+                  </button>
+                  <button type="button" class="button plain" onClick={() => setAsking(null)}>
+                    {say().general.cancel}
+                  </button>
+                </div>
+              </>
+            ) : (
+              <button type="button" class="item" onClick={() => setAsking(job.id)}>
+                <span class="grow">{job.name || say().dock.jobs.unnamed}</span>
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

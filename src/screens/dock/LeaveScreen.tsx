@@ -1,0 +1,87 @@
+import { useState } from 'preact/hooks';
+import type { Finding } from '../../core/check/index.ts';
+import { say } from '../../text/index.ts';
+import { act, type OpenJob } from '../model/open-job.ts';
+import { routeHash } from '../model/route.ts';
+import { FindingLine } from '../parts/FindingLine.tsx';
+import { GateLine } from '../parts/GateLine.tsx';
+import { ReasonPicker } from '../parts/ReasonPicker.tsx';
+import { TopBar } from '../parts/TopBar.tsx';
+
+/** What stands in the way of leaving, in walking order, each a tap away from being settled. */
+export function LeaveScreen({ job }: { job: OpenJob }) {
+  const words = say().dock.leave;
+  const { standing } = job.gates.leave;
+  const must = standing.filter((finding) => finding.severity === 'stop');
+  const worth = standing.filter((finding) => finding.severity === 'doubt');
+  const accepted = job.findings.filter((finding) => finding.accepted !== null);
+  const notes = job.findings.filter((finding) => finding.severity === 'note');
+  return (
+    <div class="page">
+      <TopBar back={{ at: 'job', job: job.id }} title={words.heading} />
+      <GateLine gate={job.gates.leave} />
+      <Group heading={words.must} findings={must} job={job} />
+      <Group heading={words.worth} findings={worth} job={job} acceptable />
+      <Group heading={words.accepted} findings={accepted} job={job} />
+      <Group heading={words.notes} findings={notes} job={job} />
+      <a class="button main wide" href={routeHash({ at: 'send', job: job.id })}>
+        {say().dock.job.send}
+      </a>
+    </div>
+  );
+}
+
+interface GroupProps {
+  heading: string;
+  findings: readonly Finding[];
+  job: OpenJob;
+  acceptable?: boolean;
+}
+
+function Group({ heading, findings, job, acceptable }: GroupProps) {
+  if (findings.length === 0) return null;
+  return (
+    <section class="stack">
+      <h2>{heading}</h2>
+      <ul class="list">
+        {findings.map((finding) => (
+          <FindingRow key={finding.id} finding={finding} job={job} acceptable={acceptable ?? false} />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function FindingRow({ finding, job, acceptable }: { finding: Finding; job: OpenJob; acceptable: boolean }) {
+  const [accepting, setAccepting] = useState(false);
+  const words = say().dock.leave;
+  if (accepting)
+    return (
+      <li>
+        <ReasonPicker
+          question={words.acceptWhy}
+          reasons={words.acceptReasons}
+          onCancel={() => setAccepting(false)}
+          onReason={(reason) => void act('finding.accept', { finding: finding.id, basis: finding.basis, reason })}
+        />
+      </li>
+    );
+  return (
+    <li class="stack leave-row">
+      <FindingLine finding={finding} sheet={job.sheet} />
+      {finding.accepted && <p class="quiet small">{finding.accepted.reason}</p>}
+      <div class="row">
+        {finding.piece && finding.slot && (
+          <a class="button" href={routeHash({ at: 'step', job: job.id, piece: finding.piece, step: finding.slot })}>
+            {words.goThere}
+          </a>
+        )}
+        {acceptable && (
+          <button type="button" class="button plain" onClick={() => setAccepting(true)}>
+            {words.accept}
+          </button>
+        )}
+      </div>
+    </li>
+  );
+}

@@ -1,0 +1,52 @@
+import type { Step } from '../../core/guide/index.ts';
+import type { Sheet, SheetReading } from '../../core/job/index.ts';
+import { say } from '../../text/index.ts';
+import { pointLabel, readingName } from '../model/words.ts';
+
+const pieceWords = (sheet: Sheet, piece: string) => {
+  const kind = sheet.pieces.find((candidate) => candidate.id === piece)?.kind;
+  return kind ? say().guide.pieces[kind] : undefined;
+};
+
+/** A step's name in the list and at the top of its screen. */
+export function stepTitle(step: Step, sheet: Sheet): string {
+  switch (step.on) {
+    case 'reading':
+      return readingName(step.reading, sheet);
+    case 'shot':
+      return pieceWords(sheet, step.shot.piece)?.shots[step.key]?.title ?? step.key;
+    case 'question':
+      return pieceWords(sheet, step.question.piece)?.questions[step.key]?.title ?? step.key;
+    case 'run':
+      return pieceWords(sheet, step.run.piece)?.runs[step.key]?.title ?? step.key;
+  }
+}
+
+/** Where to hook and where to read, in one sentence each; then the usual mistake where there is one. */
+export function readingInstruction(
+  reading: SheetReading,
+  sheet: Sheet,
+): { sentences: string[]; mistake: string | null } {
+  const words = pieceWords(sheet, reading.piece);
+  const guide = say().guide;
+  const told = reading.points.map((id) => {
+    const point = sheet.points.find((candidate) => candidate.id === id);
+    const known = point?.slot ? words?.points[point.slot] : undefined;
+    return { label: point?.label ?? '?', name: known?.name, where: known?.where };
+  });
+  const mistake = (reading.slot ? words?.mistakes[reading.slot] : undefined) ?? null;
+  const [a, b] = told;
+  if (reading.kind === 'straight' && a && b) {
+    if (!a.name || !a.where || !b.name || !b.where) return { sentences: [guide.plainTaut(a.label, b.label)], mistake };
+    return { sentences: [guide.hook(a.label, a.name, a.where), guide.taut(b.label, b.name, b.where)], mistake };
+  }
+  if (reading.kind === 'girth' && a && b) return { sentences: [guide.girth(a.label, b.label)], mistake };
+  if (reading.kind === 'height' && a?.name && a.where)
+    return { sentences: [guide.height(a.label, a.name, a.where)], mistake: mistake ?? words?.heights ?? null };
+  const kind = say().general.kinds[reading.kind];
+  return { sentences: [guide.plainOther(kind, reading.points.map((id) => pointLabel(sheet, id)).join(', '))], mistake };
+}
+
+export const shotWords = (sheet: Sheet, piece: string, slot: string) => pieceWords(sheet, piece)?.shots[slot];
+export const questionWords = (sheet: Sheet, piece: string, slot: string) => pieceWords(sheet, piece)?.questions[slot];
+export const runWords = (sheet: Sheet, piece: string, slot: string) => pieceWords(sheet, piece)?.runs[slot];

@@ -1,0 +1,126 @@
+import { useEffect } from 'preact/hooks';
+import { nextOpen, type Step, stepsOf } from '../../../core/guide/index.ts';
+import { keepScreenOn } from '../../../device/wake-lock.ts';
+import { say } from '../../../text/index.ts';
+import { lastUndoable, type OpenJob, undo } from '../../model/open-job.ts';
+import { go, routeHash } from '../../model/route.ts';
+import { store } from '../../model/services.ts';
+import { Banner } from '../../parts/marks.tsx';
+import { TopBar } from '../../parts/TopBar.tsx';
+import { stepTitle } from '../step-words.ts';
+import { CautionNote } from './CautionNote.tsx';
+import { QuestionStep } from './QuestionStep.tsx';
+import { ReadingStep } from './ReadingStep.tsx';
+import { RunStep } from './RunStep.tsx';
+import { ShotStep } from './ShotStep.tsx';
+
+/** One stop on the walk. */
+export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: string; stepKey: string }) {
+  const steps = stepsOf(job.sheet, piece);
+  const at = steps.findIndex((step) => step.key === stepKey);
+  const step = steps[at];
+  useEffect(() => keepScreenOn(), []);
+  useEffect(() => {
+    if (step)
+      void store()
+        .settings.set('place', { job: job.id, piece, step: stepKey })
+        .catch(() => undefined);
+  }, [job.id, piece, stepKey, step === undefined]);
+  if (!step) return <NotInWalk job={job.id} piece={piece} />;
+  const onward = (): void => {
+    const next = nextOpen(steps, at);
+    if (next && next.key !== step.key) go({ at: 'step', job: job.id, piece, step: next.key });
+    else go({ at: 'leave', job: job.id });
+  };
+  const beside = (offset: number): void => {
+    const other = steps[at + offset];
+    if (other) go({ at: 'step', job: job.id, piece, step: other.key });
+    else go({ at: 'walk', job: job.id, piece });
+  };
+  return (
+    <div class="page step">
+      <StepTop job={job} piece={piece} steps={steps} at={at} />
+      {step.askedNote !== null && (
+        <Banner tone="doubt">
+          <p>
+            <strong>{say().dock.step.askedAgain}</strong> {step.askedNote}
+          </p>
+        </Banner>
+      )}
+      <CautionNote key={`c${step.key}`} cautions={step.cautions} />
+      <StepBody key={step.key} job={job} piece={piece} step={step} onward={onward} />
+      <nav class="row spread step-nav">
+        <button type="button" class="button plain" onClick={() => beside(-1)}>
+          {say().dock.step.back}
+        </button>
+        <UndoButton />
+        <button type="button" class="button plain" onClick={() => beside(1)}>
+          {say().dock.step.skip}
+        </button>
+      </nav>
+    </div>
+  );
+}
+
+export interface StepProps<S extends Step['on']> {
+  job: OpenJob;
+  piece: string;
+  step: Extract<Step, { on: S }>;
+  onward: () => void;
+}
+
+function StepBody({ job, piece, step, onward }: { job: OpenJob; piece: string; step: Step; onward: () => void }) {
+  switch (step.on) {
+    case 'reading':
+      return <ReadingStep job={job} piece={piece} step={step} onward={onward} />;
+    case 'shot':
+      return <ShotStep job={job} piece={piece} step={step} onward={onward} />;
+    case 'question':
+      return <QuestionStep job={job} piece={piece} step={step} onward={onward} />;
+    case 'run':
+      return <RunStep job={job} piece={piece} step={step} onward={onward} />;
+  }
+}
+
+function StepTop({ job, piece, steps, at }: { job: OpenJob; piece: string; steps: readonly Step[]; at: number }) {
+  const words = say().dock.step;
+  const step = steps[at];
+  const stops = job.findings.filter((f) => f.severity === 'stop' && f.piece === piece && !isMissing(f.rule)).length;
+  return (
+    <>
+      <TopBar back={{ at: 'walk', job: job.id, piece }} title={step ? stepTitle(step, job.sheet) : ''}>
+        {stops > 0 && (
+          <a class="button plain stops" href={routeHash({ at: 'leave', job: job.id })}>
+            {words.stops(stops)}
+          </a>
+        )}
+        <a class="button plain number" href={routeHash({ at: 'walk', job: job.id, piece })} aria-label={words.all}>
+          {words.place(at + 1, steps.length)}
+        </a>
+      </TopBar>
+      <progress class="walk-progress" max={steps.length} value={steps.filter((s) => s.state !== 'open').length}>
+        {words.place(at + 1, steps.length)}
+      </progress>
+    </>
+  );
+}
+
+const isMissing = (rule: string): boolean => rule.startsWith('missing-');
+
+function UndoButton() {
+  const entry = lastUndoable.value;
+  if (!entry) return <span />;
+  return (
+    <button type="button" class="button plain" onClick={() => void undo(entry)}>
+      {say().general.undo}
+    </button>
+  );
+}
+
+function NotInWalk({ job, piece }: { job: string; piece: string }) {
+  return (
+    <div class="page">
+      <TopBar back={{ at: 'walk', job, piece }} title={say().dock.step.notInWalk} />
+    </div>
+  );
+}

@@ -1,0 +1,55 @@
+import type { Finding } from '../../core/check/index.ts';
+import type { Sheet } from '../../core/job/index.ts';
+import { say } from '../../text/index.ts';
+import { type OpenJob, openJob } from './open-job.ts';
+import { lengthText, pointLabel, readingName } from './words.ts';
+
+/** Findings about what is there, not about what is missing, that touch a subject; for the strip beside the entry. */
+export function findingsOn(job: OpenJob | null, on: Finding['subjects'][number]['on'], id: string): Finding[] {
+  const { findings } = job ?? openJob.value ?? { findings: [] };
+  return findings.filter(
+    (finding) =>
+      finding.severity !== 'note' &&
+      finding.accepted === null &&
+      !isMissing(finding) &&
+      finding.subjects.some((subject) => subject.on === on && subject.id === id),
+  );
+}
+
+/** Findings of things not done yet: the walk itself shows them, the strip does not. */
+export const isMissing = (finding: Finding): boolean =>
+  finding.rule.startsWith('missing-') || finding.rule === 'asked-again' || finding.rule === 'unmeasured-reading';
+
+/** The names of a finding's subjects, as people know them. */
+export function subjectNames(finding: Finding, sheet: Sheet): string[] {
+  const pieceKind = sheet.pieces.find((piece) => piece.id === finding.piece)?.kind;
+  const words = pieceKind ? say().guide.pieces[pieceKind] : undefined;
+  return finding.subjects.map(({ on, id }) => {
+    switch (on) {
+      case 'reading': {
+        const reading = sheet.readings.find((candidate) => candidate.id === id);
+        return reading ? readingName(reading, sheet) : id;
+      }
+      case 'point':
+        return pointLabel(sheet, id);
+      case 'run': {
+        const slot = sheet.runs.find((run) => run.id === id)?.slot;
+        return (slot && words?.runs[slot]?.title) || id;
+      }
+      case 'shot':
+        return words?.shots[id]?.title ?? id;
+      case 'question':
+        return words?.questions[id]?.title ?? id;
+      case 'piece':
+        return sheet.pieces.find((piece) => piece.id === id)?.name ?? id;
+      default:
+        return id;
+    }
+  });
+}
+
+/** A number of a finding as people read it: millimetres in the job's unit, words as they are. */
+export function findingNumber(finding: Finding, key: string, sheet: Sheet): string {
+  const value = finding.numbers[key];
+  return typeof value === 'number' ? lengthText(value, sheet) : (value ?? '');
+}

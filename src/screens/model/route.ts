@@ -1,0 +1,79 @@
+import { signal } from '@preact/signals';
+
+/** Where the person is. It lives in the address, so that back, reload and a restart land at the same place. */
+export type Route =
+  | { at: 'jobs' }
+  | { at: 'new' }
+  | { at: 'keep' }
+  | { at: 'job'; job: string }
+  | { at: 'walk'; job: string; piece: string }
+  | { at: 'step'; job: string; piece: string; step: string }
+  | { at: 'leave'; job: string }
+  | { at: 'send'; job: string }
+  | { at: 'inbox' }
+  | { at: 'judge'; job: string };
+
+/** Reads an address; anything it does not know is the list of jobs. */
+export function parseRoute(hash: string): Route {
+  const parts = hash.replace(/^#\/?/, '').split('/').map(decode);
+  const [at, job, piece, step] = parts;
+  if (at === 'new') return { at };
+  if (at === 'keep') return { at };
+  if (at === 'bench') return job ? { at: 'judge', job } : { at: 'inbox' };
+  if (at === 'leave' && job) return { at, job };
+  if (at === 'send' && job) return { at, job };
+  if (at === 'job' && job) {
+    if (piece && step) return { at: 'step', job, piece, step };
+    if (piece) return { at: 'walk', job, piece };
+    return { at: 'job', job };
+  }
+  return { at: 'jobs' };
+}
+
+export function routeHash(route: Route): string {
+  switch (route.at) {
+    case 'jobs':
+      return '#/';
+    case 'inbox':
+      return '#/bench';
+    case 'judge':
+      return `#/bench/${route.job}`;
+    case 'new':
+    case 'keep':
+      return `#/${route.at}`;
+    case 'leave':
+    case 'send':
+      return `#/${route.at}/${route.job}`;
+    case 'job':
+      return `#/job/${route.job}`;
+    case 'walk':
+      return `#/job/${route.job}/${route.piece}`;
+    case 'step':
+      return `#/job/${route.job}/${route.piece}/${encodeURIComponent(route.step)}`;
+  }
+}
+
+function decode(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return '';
+  }
+}
+
+export const route = signal<Route>({ at: 'jobs' });
+
+export function followAddress(): void {
+  const read = (): void => {
+    route.value = parseRoute(location.hash);
+    window.scrollTo(0, 0);
+  };
+  addEventListener('hashchange', read);
+  read();
+}
+
+export function go(to: Route, how: 'push' | 'replace' = 'push'): void {
+  const hash = routeHash(to);
+  if (how === 'push') location.hash = hash;
+  else location.replace(hash);
+}

@@ -1,0 +1,52 @@
+import type { Sheet, SheetReading, Who } from '../../core/job/index.ts';
+import { formatLength, type LengthUnit, parseLength } from '../../core/length/index.ts';
+import { say } from '../../text/index.ts';
+
+/** A length in the job's own unit, to its fraction. */
+export function lengthText(mm: number, sheet: Pick<Sheet, 'system' | 'fraction'>): string {
+  return sheet.system === 'metric'
+    ? formatLength(mm, { system: 'metric', unit: 'mm' })
+    : formatLength(mm, { system: 'imperial', denominator: sheet.fraction, feet: 'never' });
+}
+
+/** A value as its kind wants it: a length, or degrees for a lean. */
+export function valueText(value: number, kind: SheetReading['kind'], sheet: Sheet): string {
+  return kind === 'lean' ? `${((value * 180) / Math.PI).toFixed(1)}°` : lengthText(value, sheet);
+}
+
+export const defaultUnit = (sheet: Pick<Sheet, 'system'>): LengthUnit => (sheet.system === 'metric' ? 'mm' : 'in');
+
+/** What a person typed, read as a length in the job's unit. */
+export const readLength = (text: string, sheet: Pick<Sheet, 'system'>) => parseLength(text, defaultUnit(sheet));
+
+export const pointLabel = (sheet: Sheet, id: string): string => sheet.points.find((p) => p.id === id)?.label ?? '?';
+
+/** A reading by the names of its points: A–C, Height of A, Fastener 3. */
+export function readingName(reading: SheetReading, sheet: Sheet): string {
+  const words = say().guide.readingTitle;
+  const labels = reading.points.map((id) => pointLabel(sheet, id));
+  const [a, b] = labels;
+  if (reading.kind === 'straight' && a !== undefined && b !== undefined) return words.between(a, b);
+  if (reading.kind === 'height' && a !== undefined) return words.height(a);
+  if (reading.kind === 'girth' && a !== undefined && b !== undefined) return words.along(a, b);
+  const run = sheet.runs.find((candidate) => candidate.id === reading.run);
+  const place = run ? run.stations.indexOf(reading.id) : -1;
+  if (place >= 0) return words.fastener(place + 1);
+  return words.other(say().general.kinds[reading.kind], labels.join('–'));
+}
+
+export function dateText(iso: string): string {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime())
+    ? iso
+    : new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' }).format(date);
+}
+
+export const whoText = (who: Who): string => who.name || say().general.roles[who.role];
+
+/** Bytes in the unit a person expects. */
+export function bytesText(bytes: number): string {
+  const units = ['B', 'kB', 'MB', 'GB'];
+  const step = Math.min(units.length - 1, Math.floor(Math.log10(Math.max(1, bytes)) / 3));
+  return `${new Intl.NumberFormat(undefined, { maximumFractionDigits: 1 }).format(bytes / 1000 ** step)} ${units[step]}`;
+}

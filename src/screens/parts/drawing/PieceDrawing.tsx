@@ -1,0 +1,189 @@
+import { useMemo } from 'preact/hooks';
+import { type PieceSketch, type Place, sketchPiece } from '../../../core/cloth/index.ts';
+import type { Sheet, SheetReading } from '../../../core/job/index.ts';
+import { say } from '../../../text/index.ts';
+import { lengthText, readingName } from '../../model/words.ts';
+import { type Flat, fit, nameSpot, type Projection, type View } from './project.ts';
+
+interface Props {
+  sheet: Sheet;
+  piece: string;
+  width: number;
+  height: number;
+  /** The reading that is being asked for: thick and orange, its hook end a dot, its reading end an arrow. */
+  asked?: SheetReading | null;
+  /** Points that are being asked for without a reading (photo and run steps). */
+  askedPoints?: readonly string[];
+  /** The run that is being asked for: its edge in orange. */
+  run?: string;
+  /** Readings that a finding speaks of. */
+  bad?: ReadonlySet<string>;
+  values?: 'all' | 'few';
+}
+
+/** With more lines than this their values would cover each other on a phone. */
+const FEW = 8;
+
+/** The piece to scale: what is known so far by the readings, the rest as the guide expects it. */
+export function PieceDrawing(props: Props) {
+  const { sheet, piece, width, height, asked } = props;
+  const drawn = useMemo(() => sketchPiece(sheet, piece), [sheet, piece]);
+  const view: View = asked?.kind === 'height' ? 'slant' : 'plan';
+  const places = [...drawn.places.values()];
+  const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
+  const projection = fit(shown, view, { width, height, margin: 40 });
+  const straights = sheet.readings.filter((r) => r.piece === piece && r.kind === 'straight' && r.value !== null);
+  const showValues = props.values === 'all' || straights.length <= FEW;
+  return (
+    <svg class="drawing" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={describe(props)}>
+      <Outline sheet={sheet} piece={piece} run={props.run} drawn={drawn} projection={projection} />
+      {view === 'slant' && <Uprights drawn={drawn} projection={projection} />}
+      {straights.map((reading) => (
+        <TakenLine
+          key={reading.id}
+          reading={reading}
+          drawn={drawn}
+          projection={projection}
+          bad={props.bad?.has(reading.id) ?? false}
+          value={showValues && reading.id !== asked?.id ? lengthText(reading.value ?? 0, sheet) : null}
+        />
+      ))}
+      {asked && <AskedLine reading={asked} drawn={drawn} projection={projection} />}
+      <Points {...props} drawn={drawn} projection={projection} />
+      <text x={width / 2} y={14} text-anchor="middle" class="value">
+        {view === 'plan' ? say().dock.bowUp : say().dock.slantView}
+      </text>
+    </svg>
+  );
+}
+
+function describe({ sheet, asked, piece }: Props): string {
+  const kind = sheet.pieces.find((p) => p.id === piece);
+  return asked ? say().dock.drawingAsks(readingName(asked, sheet)) : say().dock.drawingOf(kind?.name ?? '');
+}
+
+const ground = ([x, y]: Place): Place => [x, y, 0];
+
+function ends(ids: readonly string[], drawn: PieceSketch, projection: Projection): Flat[] {
+  return ids.flatMap((id) => {
+    const place = drawn.places.get(id);
+    return place ? [projection.to(place)] : [];
+  });
+}
+
+const path = (points: readonly Flat[]): string => points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
+
+/** What the guide expects the piece to look like: its boxes closed, its runs open. */
+function Outline(props: Pick<Props, 'sheet' | 'piece'> & Drawn & { run: string | undefined }) {
+  const { sheet, piece, drawn, projection } = props;
+  const boxes = sheet.pieces.find((p) => p.id === piece)?.boxes ?? [];
+  const runs = sheet.runs.filter((run) => run.piece === piece);
+  return (
+    <>
+      {boxes.map((box) => (
+        <polygon key={box.join()} class="outline" points={path(ends(box, drawn, projection))} />
+      ))}
+      {runs.map((run) => (
+        <polyline
+          key={run.id}
+          class={run.id === props.run ? 'asked' : 'edge'}
+          points={path(ends(run.points, drawn, projection))}
+        />
+      ))}
+    </>
+  );
+}
+
+interface Drawn {
+  drawn: PieceSketch;
+  projection: Projection;
+}
+
+function Uprights({ drawn, projection }: Drawn) {
+  const places = [...drawn.places.values()];
+  return (
+    <>
+      {places.map((place) => {
+        const [a, b] = [projection.to(place), projection.to(ground(place))];
+        return <line key={path([a])} class="outline" x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />;
+      })}
+    </>
+  );
+}
+
+function TakenLine(props: Drawn & { reading: SheetReading; bad: boolean; value: string | null }) {
+  const [a, b] = ends(props.reading.points, props.drawn, props.projection);
+  if (!a || !b) return null;
+  return (
+    <g>
+      <line class={props.bad ? 'taken bad' : 'taken'} x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />
+      {props.value !== null && (
+        <text class="value" x={a[0] * 0.62 + b[0] * 0.38} y={a[1] * 0.62 + b[1] * 0.38 + 4} text-anchor="middle">
+          {props.value}
+        </text>
+      )}
+    </g>
+  );
+}
+
+function AskedLine({ reading, drawn, projection }: Drawn & { reading: SheetReading }) {
+  const [first] = reading.points;
+  const place = first === undefined ? undefined : drawn.places.get(first);
+  if (!place) return null;
+  const along =
+    reading.kind === 'girth' && reading.via
+      ? [...reading.points.slice(0, 1), ...reading.via, ...reading.points.slice(1)]
+      : reading.points;
+  const line =
+    reading.kind === 'height' ? [projection.to(ground(place)), projection.to(place)] : ends(along, drawn, projection);
+  const [a, b] = [line[0], line.at(-1)];
+  const before = line.at(-2);
+  if (!a || !b || !before) return null;
+  const angle = (Math.atan2(b[1] - before[1], b[0] - before[0]) * 180) / Math.PI;
+  return (
+    <g>
+      <polyline class="asked" points={path(line)} />
+      <circle class="asked-end" cx={a[0]} cy={a[1]} r={8} />
+      <polygon class="asked-end" points="0,0 -18,-9 -18,9" transform={`translate(${b[0]} ${b[1]}) rotate(${angle})`} />
+    </g>
+  );
+}
+
+function Points({ sheet, piece, drawn, projection, asked, askedPoints }: Props & Drawn) {
+  const own = sheet.points.filter((point) => point.pieces.includes(piece));
+  const flat = ends(
+    own.map((p) => p.id),
+    drawn,
+    projection,
+  );
+  const middle: Flat = [
+    flat.reduce((sum, [x]) => sum + x, 0) / Math.max(1, flat.length),
+    flat.reduce((sum, [, y]) => sum + y, 0) / Math.max(1, flat.length),
+  ];
+  const wanted = new Set([...(asked?.points ?? []), ...(askedPoints ?? [])]);
+  return (
+    <>
+      {own.map((point, i) => {
+        const at = flat[i];
+        if (!at) return null;
+        const spot = nameSpot(at, middle, 16);
+        const here = wanted.has(point.id);
+        return (
+          <g key={point.id}>
+            {!(here && asked) && (
+              <circle
+                class={here ? 'asked-end' : drawn.measured.has(point.id) ? 'point sure' : 'point'}
+                cx={at[0]}
+                cy={at[1]}
+                r={here ? 8 : 4}
+              />
+            )}
+            <text class={here ? 'name asked-label' : 'name'} x={spot.x} y={spot.y} text-anchor={spot.anchor}>
+              {point.label}
+            </text>
+          </g>
+        );
+      })}
+    </>
+  );
+}

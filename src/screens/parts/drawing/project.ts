@@ -1,0 +1,62 @@
+import type { Place } from '../../../core/cloth/index.ts';
+
+export type Flat = readonly [number, number];
+
+/** Looks straight down with the bow up and port to the left, or slantwise so that heights show. */
+export type View = 'plan' | 'slant';
+
+export interface Frame {
+  width: number;
+  height: number;
+  /** Room kept free round the drawing, in the frame's own units. */
+  margin: number;
+}
+
+const looks: Record<View, (place: Place) => Flat> = {
+  plan: ([x, y]) => [-y, -x],
+  slant: ([x, y, z]) => [-y + 0.35 * x, -z - 0.3 * x],
+};
+
+/** A mapping from the boat's frame (mm) to a drawing's frame, to one scale in both directions; px per mm is `scale`. */
+export interface Projection {
+  to(place: Place): Flat;
+  scale: number;
+}
+
+/** The largest scale at which all places fit the frame, centred. */
+export function fit(places: readonly Place[], view: View, frame: Frame): Projection {
+  const look = looks[view];
+  const flat = places.map(look);
+  const xs = flat.map(([x]) => x);
+  const ys = flat.map(([, y]) => y);
+  const [left, right] = [Math.min(...xs, Infinity), Math.max(...xs, -Infinity)];
+  const [top, bottom] = [Math.min(...ys, Infinity), Math.max(...ys, -Infinity)];
+  if (!Number.isFinite(left) || !Number.isFinite(top))
+    return { to: () => [frame.width / 2, frame.height / 2], scale: 1 };
+  const room: Flat = [frame.width - 2 * frame.margin, frame.height - 2 * frame.margin];
+  const scale = Math.min(room[0] / Math.max(right - left, 1), room[1] / Math.max(bottom - top, 1));
+  const [cx, cy] = [(left + right) / 2, (top + bottom) / 2];
+  return {
+    to: (place) => {
+      const [x, y] = look(place);
+      return [frame.width / 2 + (x - cx) * scale, frame.height / 2 + (y - cy) * scale];
+    },
+    scale,
+  };
+}
+
+/** Where to put a name so that it stands clear of the drawing: away from the middle of all points. */
+export function nameSpot(
+  at: Flat,
+  middle: Flat,
+  distance: number,
+): { x: number; y: number; anchor: 'start' | 'middle' | 'end' } {
+  const [dx, dy] = [at[0] - middle[0], at[1] - middle[1]];
+  const length = Math.hypot(dx, dy);
+  const [ux, uy] = length < 1 ? [0, -1] : [dx / length, dy / length];
+  return {
+    x: at[0] + ux * distance,
+    y: at[1] + uy * distance + 5,
+    anchor: ux > 0.4 ? 'start' : ux < -0.4 ? 'end' : 'middle',
+  };
+}

@@ -1,0 +1,86 @@
+import type { RuleKey } from '../../core/check/index.ts';
+
+/** What a sentence about a finding may use: names of its subjects, its numbers in the job's unit, and as they are. */
+export interface FindingFacts {
+  names: readonly string[];
+  show: (key: string) => string;
+  numbers: Readonly<Record<string, number | string | null>>;
+}
+
+const units: Record<string, string> = {
+  mm: 'millimetres',
+  cm: 'centimetres',
+  m: 'metres',
+  in: 'inches',
+  ft: 'feet',
+  'feet-inches': 'feet and inches',
+};
+
+const lacks: Record<string, string> = {
+  stations: 'no fastener yet',
+  line: 'which line it is',
+  type: 'the type of fastener',
+  presence: 'whether the fasteners are there',
+};
+
+const others = (names: readonly string[]): string => names.slice(1).join(' and ');
+
+/** One sentence or two for each rule: what happened, what it means. Never whose fault, never what would fit. */
+export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
+  'missing-reading': ({ names }) => `${names[0]}: not taped yet.`,
+  'unmeasured-reading': ({ names, numbers }) =>
+    numbers.answer === 'none-here'
+      ? `${names[0]}: answered “none here” (${numbers.reason}). The guide expects it; is that so?`
+      : `${names[0]}: could not be measured (${numbers.reason}). The cloth depends on it.`,
+  'missing-photo': ({ names, numbers }) =>
+    numbers.answer === null ? `Photo “${names[0]}”: not taken yet.` : `No photo “${names[0]}” (${numbers.reason}).`,
+  'missing-mark': ({ names }) => `Not marked on a photo yet: ${names.slice(0, 2).join(', ')}.`,
+  'missing-answer': ({ names }) => `Not answered yet: ${names[0]}`,
+  'missing-run': ({ names, numbers, show }) =>
+    numbers.lack === 'rest'
+      ? `${names[0]}: ${show('rest')} of the edge has no fastener. Was that the last one?`
+      : `${names[0]}: ${lacks[String(numbers.lack)] ?? 'not complete'}.`,
+  'implausible-value': ({ names, numbers, show }) => {
+    const value = numbers.quantity === 'angle' ? 'This angle' : show('value');
+    const unit = numbers.unit === null ? '' : ` Was the tape in ${units[String(numbers.unit)] ?? numbers.unit}?`;
+    return `${names[0]}: ${value} is not what this boat can have here.${unit}`;
+  },
+  'takes-disagree': ({ names, numbers, show }) =>
+    numbers.quantity === 'angle'
+      ? `${names[0]} was read twice and differs. Read it once more, then strike out the wrong one.`
+      : `${names[0]} was read as ${show('low')} and ${show('high')}: ${show('difference')} apart. Read it once more, then strike out the wrong one.`,
+  'impossible-triangle': ({ names, show }) =>
+    `${names[0]} (${show('longest')}) is ${show('excess')} longer than ${others(names)} together allow. One of them is wrong.`,
+  'box-diagonals': ({ names, numbers, show }) =>
+    numbers.shape === 'flat'
+      ? `The diagonal ${names[0]} (${show('diagonal')}) does not belong to these sides and ${names.at(-1)}: off by ${show('beyond')} more than a tape explains.`
+      : `With these sides and ${names.at(-1)}, the diagonal ${names[0]} can be ${show('min')} to ${show('max')}; it reads ${show('diagonal')}.`,
+  'impossible-tetrahedron': ({ names }) =>
+    `These lengths cannot meet in four points: ${names.join(', ')}. One of them is wrong.`,
+  'girth-short': ({ names, show }) =>
+    `${names[0]} along the edge (${show('girth')}) is ${show('short')} shorter than straight across (${show('chords')}). That cannot be.`,
+  'run-backwards': ({ names, show }) =>
+    `${names[0]} (${show('to')}) lies ${show('back')} before ${names[1]} (${show('from')}).`,
+  'run-sum': ({ names, numbers, show }) =>
+    numbers.manner === 'gaps'
+      ? `${names[0]}: the gaps add up to ${show('sum')}, the whole is ${show('whole')}. A gap skipped or counted twice?`
+      : `${names[0]}: the last fastener (${show('sum')}) and the whole edge (${show('whole')}) do not agree.`,
+  'fastener-gap': ({ names, numbers, show }) => {
+    if (numbers.about === 'first' || numbers.about === 'last')
+      return `The ${numbers.about} fastener is ${show('gap')} from the end; usual is up to ${show('max')}.`;
+    const usual = `${show('min')} to ${show('max')}`;
+    return numbers.about === 'run'
+      ? `${names[0]}: ${numbers.gaps} gaps are outside the usual ${usual}. Is the boat spaced so?`
+      : `${names[0]}: a gap of ${show('gap')}; usual is ${usual}.`;
+  },
+  'port-starboard': ({ names, show }) =>
+    `${names[0]} and ${names[1]} differ by ${show('difference')}. Boats often do; both were measured.`,
+  disputed: ({ names, numbers }) =>
+    `${names[0] ?? numbers.about}: two people answered without knowing of each other (${numbers.first} / ${numbers.second}). Answer again to settle it.`,
+  'unsure-choice': ({ names }) => `“Could not tell”: ${names[0]}`,
+  carried: ({ numbers }) =>
+    numbers.why === 'loose'
+      ? `${numbers.entries} entries wait for the rest of their job.`
+      : `${numbers.entries} entries (${numbers.kind}) cannot be understood by this version. They are kept.`,
+  'asked-again': ({ names, numbers }) => `The shop asks again: ${names[0]}${numbers.note ? `. ${numbers.note}` : ''}`,
+};

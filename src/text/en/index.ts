@@ -1,0 +1,11 @@
+import { bench } from './bench.ts';
+import { cautions } from './cautions.ts';
+import { demo } from './demo.ts';
+import { dock } from './dock.ts';
+import { findings } from './findings.ts';
+import { general } from './general.ts';
+import { guide } from './guide.ts';
+import { length } from './length.ts';
+import { store } from './store.ts';
+
+export const en = { general, demo, dock, bench, guide, cautions, findings, length, store };

@@ -1,0 +1,43 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import process from 'node:process';
+
+const DEBIAN_CHROMIUM = '/usr/bin/chromium';
+const APT_INSTALL = ['-o', 'DPkg::Lock::Timeout=400', 'install', '-y', '--no-install-recommends'];
+const PACKAGES = ['chromium', 'fonts-dejavu-core'];
+
+/** The browser that tests start: `CHROMIUM` from the environment, or Debian's. It may not be there. */
+export function chromiumPath(): string {
+  return process.env.CHROMIUM ?? DEBIAN_CHROMIUM;
+}
+
+/** Gives the path of a Chromium that exists, installing Debian's when that is allowed. Throws a plain sentence when not. */
+export async function ensureChromium(): Promise<string> {
+  const path = chromiumPath();
+  if (existsSync(path)) return path;
+  if (process.env.CHROMIUM !== undefined) throw new Error(`CHROMIUM names ${path}, and there is no such file.`);
+  if (mayInstall()) install();
+  if (existsSync(path)) return path;
+  throw new Error(
+    [
+      `The browser tests need Chromium. It is not at ${DEBIAN_CHROMIUM}, and could not be installed from here`,
+      '(that is tried as root on a system with apt-get). Either',
+      `  apt-get install --no-install-recommends ${PACKAGES.join(' ')}     as root on Debian, or`,
+      '  CHROMIUM=/path/to/chrome npm test     with any Chrome or Chromium.',
+      'All other checks: npm test -- --only=types,lint,unused,directions,build,size,unit',
+    ].join('\n'),
+  );
+}
+
+function mayInstall(): boolean {
+  return (
+    process.getuid?.() === 0 && existsSync('/etc/debian_version') && spawnSync('apt-get', ['--version']).status === 0
+  );
+}
+
+function install(): void {
+  console.log('Installing Chromium from Debian (once) ...');
+  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+  spawnSync('apt-get', ['update'], { stdio: 'inherit', env });
+  spawnSync('apt-get', [...APT_INSTALL, ...PACKAGES], { stdio: 'inherit', env });
+}
