@@ -1,15 +1,15 @@
 import { type Cofactors, cofactors } from './covariance.ts';
 import { datumDefect, widePoints } from './datum.ts';
-import { settleFrame } from './frame.ts';
+import { type Framed, settleFrame } from './frame.ts';
 import { factorise } from './linear/sparse-ldl.ts';
 import type { Network } from './model.ts';
 import { assemble, newNormalEquations } from './normal-equations.ts';
-import { evaluate, newEvaluation, type Problem, prepare, settleKinds, weights } from './problem.ts';
+import { evaluate, newEvaluation, type Problem, prepare, settleKinds, weightedSquare, weights } from './problem.ts';
 import { normalDeviate, seededRandom } from './random.ts';
 import { solutionOf } from './report.ts';
 import type { Adjustment, AdjustOptions } from './result.ts';
 import { findShape } from './search.ts';
-import { otherShapes } from './shapes.ts';
+import { describeShapes, otherShapes } from './shapes.ts';
 import { PIVOT_TOLERANCE } from './solve.ts';
 
 /**
@@ -19,24 +19,33 @@ import { PIVOT_TOLERANCE } from './solve.ts';
 export function adjust(network: Network, options: AdjustOptions = {}): Adjustment {
   const problem = prepare(network);
   const weight = weights(problem);
-  const found = findShape(problem, weight, options.start);
-  const { solution: solved } = found;
+  const { solution: solved } = findShape(problem, weight, options.start);
   if (!solved.converged && problem.rows > 0) {
     return { state: 'did-not-converge', iterations: solved.iterations, weightedSquare: solved.square };
   }
-  const framed = settleFrame(problem, solved.x, weight);
-  const cf = cofactors(problem, framed.x, weight);
-  const solution = solutionOf(cf, framed, options, solved.iterations);
+  let framed: Framed = settleFrame(problem, solved.x, weight);
+  let cf = cofactors(problem, framed.x, weight);
+  let solution = solutionOf(cf, framed, options, solved.iterations);
   if (cf.ways > 0) {
     const floating = [...cf.floating].map(([p, ways]) => ({ point: network.points[p]?.id ?? '', ways }));
     const state = genericWays(problem, cf) < cf.ways ? 'singular' : 'not-enough-readings';
     return { state, floating, ways: cf.ways, solution };
   }
-  if (options.seekShapes !== false) {
-    const others = otherShapes(cf, solution);
-    if (others !== undefined) return { state: 'two-shapes', solution, ...others };
+  if (options.seekShapes === false) return { state: 'solved', solution };
+  let others = otherShapes(cf, solution);
+  const fewest = Math.min(framed.wrongSides.length, ...others.map((o) => o.wrong));
+  const better = others.find((o) => o.wrong === fewest);
+  if (better !== undefined && fewest < framed.wrongSides.length) {
+    // Another shape fits as well and agrees with the declared sides: that one is meant.
+    framed = settleFrame(problem, better.x, weight);
+    cf = cofactors(problem, framed.x, weight);
+    solution = solutionOf(cf, framed, options, solved.iterations);
+    others = otherShapes(cf, solution);
   }
-  return { state: 'solved', solution };
+  const rivals = others.filter((o) => o.wrong <= framed.wrongSides.length);
+  if (rivals.length === 0) return { state: 'solved', solution };
+  const square = weightedSquare(cf.evaluation.residual, weight);
+  return { state: 'two-shapes', solution, ...describeShapes(problem, cf.x, square, rivals) };
 }
 
 /**

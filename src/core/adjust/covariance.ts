@@ -115,7 +115,14 @@ function removeMotions(
       for (let m = 0; m < k; m++) g[(u + c) * k + m] = at(defect.motions[m] as Float64Array, 3 * p + c);
     }
   }
-  for (const pivot of ne.factor.nullPivots) g.fill(0, pivot * k, pivot * k + k);
+  // Held unknowns must not move: take the loose way of each out of the motions.
+  for (const z of nullVectors(ne.factor).map((v, n) => ({ v, pivot: ne.factor.nullPivots[n] ?? 0 }))) {
+    for (let m = 0; m < k; m++) {
+      const held = at(g, z.pivot * k + m);
+      if (held === 0) continue;
+      for (let i = 0; i < size; i++) g[i * k + m] = at(g, i * k + m) - held * at(z.v, i);
+    }
+  }
   const h = new Float64Array(k * k);
   for (let a = 0; a < k; a++) {
     for (let b = 0; b < k; b++) {

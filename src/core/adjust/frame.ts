@@ -88,7 +88,38 @@ function align(problem: Problem, x: Float64Array, weight: Float64Array): Float64
   const zero = centroid(x, [Math.max(0, origin)]);
   if (!free.turn) return transformed(x, UNIT, zero, pick(free.shift, [0, 0, 0], zero));
   const turn = bySides(problem, x, free.tumble) ?? byFirstPoints(x, all, free.tumble);
-  return transformed(x, turn, zero, pick(free.shift, [0, 0, 0], zero));
+  const turned = transformed(x, turn, zero, pick(free.shift, [0, 0, 0], zero));
+  return free.tumble ? levelled(problem, turned) : turned;
+}
+
+/** Lays the plane of the marks level, so that above and below are square to it, and turns to the sides once more. */
+function levelled(problem: Problem, x: Float64Array): Float64Array {
+  const marks = problem.network.points.flatMap((p, i) => (p.role === 'mark' ? [i] : []));
+  if (marks.length < 3) return x;
+  const about = centroid(x, marks);
+  const v = relative(x, marks, about);
+  const spread = scatter(v);
+  const { values, vectors } = symmetricEigen(spread, 3);
+  if (!(at(values, 1) > 1e-3 * at(values, 2))) return x;
+  const up = at(vectors, 6) < 0 ? -1 : 1;
+  const normal = Float64Array.of(up * at(vectors, 0), up * at(vectors, 3), up * at(vectors, 6));
+  // The shortest turn that stands the normal up: it leaves the axis square to both alone.
+  const axis = [-at(normal, 1), at(normal, 0), 0];
+  const turn = bestRotation(Float64Array.of(...normal, ...axis), Float64Array.of(0, 0, 1, ...axis), false);
+  const origin: Vector = [at(x, 3 * (marks[0] ?? 0)), at(x, 3 * (marks[0] ?? 0) + 1), at(x, 3 * (marks[0] ?? 0) + 2)];
+  const level = transformed(x, turn, origin, origin);
+  return transformed(level, bySides(problem, level, false) ?? UNIT, origin, origin);
+}
+
+/** Sum of outer products of vectors, 3 x 3. */
+function scatter(v: Float64Array): Float64Array {
+  const spread = new Float64Array(9);
+  for (let i = 0; i < v.length; i += 3) {
+    for (let a = 0; a < 3; a++) {
+      for (let b = 0; b < 3; b++) spread[3 * a + b] = at(spread, 3 * a + b) + at(v, i + a) * at(v, i + b);
+    }
+  }
+  return spread;
 }
 
 const UNIT = Float64Array.of(1, 0, 0, 0, 1, 0, 0, 0, 1);
@@ -218,11 +249,7 @@ function mirrors(problem: Problem, x: Float64Array): [Vector, Vector][] {
   if (known.length >= 2) {
     const about = centroid(x, known);
     const v = relative(x, known, about);
-    const spread = new Float64Array(9);
-    for (let i = 0; i < v.length; i += 3) {
-      for (let a = 0; a < 3; a++)
-        for (let b = 0; b < 3; b++) spread[3 * a + b] = at(spread, 3 * a + b) + at(v, i + a) * at(v, i + b);
-    }
+    const spread = scatter(v);
     if (problem.dimension === 2) spread[8] = Number.MAX_SAFE_INTEGER;
     const { vectors } = symmetricEigen(spread, 3);
     list.push([[at(vectors, 0), at(vectors, 3), at(vectors, 6)], about]);

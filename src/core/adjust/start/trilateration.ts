@@ -56,7 +56,7 @@ function place(problem: Problem, evidence: Evidence, x: Float64Array, placed: Ui
   const balls = spans.map((s): Ball => ({ centre: centre(s.to), radius: s.length }));
   const z = at(evidence.frame, 3 * p + 2);
   const candidates = [...byOffsets(evidence, p, placed, centre, z), ...byBalls(balls, z)];
-  if (candidates.length === 0) candidates.push(...underTied(balls, z, evidence, p));
+  if (candidates.length === 0) candidates.push(...underTied(balls, z, evidence, p, placed));
   return bestOf(candidates, spans, centre, problem, p, evidence);
 }
 
@@ -96,18 +96,25 @@ function byOffsets(
   return found;
 }
 
-/** Too few tapes to fix the point: any place they allow. This also lays the datum's first two or three points. */
-function underTied(balls: readonly Ball[], z: number, evidence: Evidence, p: number): Vector[] {
+/**
+ * Too few tapes to fix the point: any place they allow, but off the lines and planes of the others, where a shape would
+ * look looser than it is. This also lays the datum's first two or three points.
+ */
+function underTied(balls: readonly Ball[], z: number, evidence: Evidence, p: number, placed: Uint8Array): Vector[] {
   const [a, b] = balls;
-  const height = Number.isNaN(z) ? 0 : z;
+  const before = placed.reduce((n, one) => n + one, 0);
+  const lift = Number.isNaN(z) && before > 2 ? 0.3 * (a?.radius ?? 1000) : 0;
+  const height = Number.isNaN(z) ? lift : z;
   if (a !== undefined && b !== undefined) return intersectCircles(a, b, height);
+  const angle = before < 2 ? 0 : 1 + 2.4 * p;
   if (a !== undefined) {
     const flat = Math.sqrt(Math.max(0, a.radius ** 2 - (height - a.centre[2]) ** 2));
-    return [[a.centre[0] + flat, a.centre[1], height]];
+    return [[a.centre[0] + flat * Math.cos(angle), a.centre[1] + flat * Math.sin(angle), height]];
   }
   const fx = at(evidence.frame, 3 * p);
   const fy = at(evidence.frame, 3 * p + 1);
-  return [[Number.isNaN(fx) ? 0 : fx, Number.isNaN(fy) ? 0 : fy, height]];
+  const away = before === 0 ? 0 : 1000 + 100 * p;
+  return [[Number.isNaN(fx) ? away * Math.cos(angle) : fx, Number.isNaN(fy) ? away * Math.sin(angle) : fy, height]];
 }
 
 function bestOf(
