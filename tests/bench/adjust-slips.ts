@@ -93,6 +93,13 @@ const MISDEEDS: Readonly<Record<string, Misdeed>> = {
   'edge for centre, inside for outside': (mm, _style, r) => mm + sign(r) * (8 + 40 * r()),
 };
 
+/** Slips of any size: no text can tell what should have been read, only the network, to some millimetres. */
+export const SIZELESS: readonly string[] = [
+  'tape case left out',
+  'slack or round something',
+  'edge for centre, inside for outside',
+];
+
 const NETWORK_MISDEEDS = ['another pair of points', 'port for starboard', 'two lines swapped'] as const;
 
 export const MISDEED_NAMES: readonly string[] = [...Object.keys(MISDEEDS), ...NETWORK_MISDEEDS];

@@ -69,9 +69,9 @@ export interface Tests {
 /** Baarda's data snooping with the false-alarm rate shared out over all checkable readings, and the global test. */
 export function test(cf: Cofactors, rows: RowReliability, options: AdjustOptions): Tests {
   const { problem } = cf;
-  const jobAlpha = options.jobAlpha ?? 0.005;
+  const jobAlpha = options.jobAlpha ?? 0.004;
   const power = options.power ?? 0.8;
-  const globalAlpha = options.globalAlpha ?? 0.002;
+  const globalAlpha = options.globalAlpha ?? 0.001;
   const checkable = rows.redundancy.reduce((n, r) => n + (r > UNCHECKED ? 1 : 0), 0);
   const readingAlpha = options.readingAlpha ?? sidak(jobAlpha, checkable);
   const critical = normalUpperQuantile(readingAlpha / 2);

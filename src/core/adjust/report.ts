@@ -36,6 +36,7 @@ export function solutionOf(cf: Cofactors, framed: Framed, options: AdjustOptions
     doubted:
       tests.globalTest.verdict === 'fails' ||
       tests.worstStandardised > tests.readingTest.critical ||
+      framed.wrongSides.length > 0 ||
       oneSided.some((o) => o.impossible),
     handedness: framed.handedness,
     wrongSides: framed.wrongSides,

@@ -8,11 +8,11 @@ export interface AdjustOptions {
    * marks hold it. `free`: all points do (inner constraints). Relative uncertainties do not depend on it.
    */
   readonly datum?: 'marks' | 'free';
-  /** False-alarm rate of the tests on single readings, for the whole job together. Default 0.005. */
+  /** False-alarm rate of the tests on single readings, for the whole job together. Default 0.004. */
   readonly jobAlpha?: number;
   /** Overrides the per-reading rate that follows from jobAlpha (to compare with published tables). */
   readonly readingAlpha?: number;
-  /** False-alarm rate of the global test. Default 0.002. */
+  /** False-alarm rate of the global test. Default 0.001. */
   readonly globalAlpha?: number;
   /** Chance with which the minimal detectable bias is detected. Default 0.8. */
   readonly power?: number;
@@ -90,7 +90,7 @@ export interface Solution {
     readonly critical: number;
     readonly tauCritical: number | null;
   };
-  /** Any reading over its critical value or the global test failed, or a one-sided check impossible. */
+  /** A reading over its critical value, the global test failed, a one-sided check impossible, or declared sides contradicted. */
   readonly doubted: boolean;
   /**
    * Whether the shape could be its own mirror image: `fixed` by the readings, settled by declared `sides`, taken from

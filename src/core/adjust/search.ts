@@ -1,13 +1,13 @@
-import { at } from './array.ts';
+import { at, ix } from './array.ts';
 import { widePoints } from './datum.ts';
 import type { Vector } from './model.ts';
 import { type NormalEquations, newNormalEquations } from './normal-equations.ts';
 import { type Problem, settleKinds } from './problem.ts';
 import { normalDeviate, seededRandom } from './random.ts';
-import { absoluteSum, minimise, minimiseRobustly, type SolveResult } from './solve.ts';
+import { cappedSquare, minimise, minimiseRobustly, type SolveResult } from './solve.ts';
 import { type Evidence, gatherEvidence } from './start/evidence.ts';
 import { classicalScaling } from './start/scaling.ts';
-import { seedSets, trilaterate } from './start/trilateration.ts';
+import { bestAmongTapes, seedSets, trilaterate } from './start/trilateration.ts';
 import { chiSquareUpperQuantile } from './statistics.ts';
 
 /** Where the search for the shape ended: the least-squares solution and the robust one it was started from. */
@@ -20,7 +20,8 @@ export interface Found {
 
 /**
  * Finds the shape. The first start that fits is taken at once (readings that agree leave nothing to look for);
- * otherwise every start is solved robustly, the best by absolute residuals wins, and least squares ends there.
+ * otherwise every start is solved robustly, points that lie badly are set down anew among their own tapes, the solution
+ * most readings agree with wins, and least squares ends there.
  */
 export function findShape(
   problem: Problem,
@@ -34,6 +35,7 @@ export function findShape(
   let bestCost = Number.POSITIVE_INFINITY;
   const agree = agreement(problem);
   let plain: SolveResult | undefined;
+  let first = true;
   for (const make of starts) {
     const start = make();
     settleKinds(problem, start);
@@ -41,14 +43,22 @@ export function findShape(
     const result = minimise(ne, start, weight);
     if (result.converged && result.square <= agree) return { ne, solution: result, robust: result.x };
     if (plain === undefined || result.square < plain.square) plain = result;
-    for (const from of [start, result.x]) {
-      const robust = minimiseRobustly(ne, from, weight);
-      const cost = absoluteSum(robust.evaluation, problem.sigma);
-      if (cost < bestCost * (1 - 1e-6)) {
-        best = robust;
-        bestCost = cost;
+    for (const from of first ? [result.x, start] : [start]) {
+      let robust = minimiseRobustly(ne, from, weight);
+      let cost = cappedSquare(robust.evaluation, problem.sigma);
+      if (cost >= bestCost * (1 - 1e-6)) continue;
+      for (let pass = 0; pass < 3 && cost > agree; pass++) {
+        const again = minimiseRobustly(ne, resettled(problem, evidence, robust), weight);
+        const lower = cappedSquare(again.evaluation, problem.sigma);
+        if (lower >= cost * (1 - 1e-6)) break;
+        [robust, cost] = [again, lower];
       }
+      best = robust;
+      bestCost = cost;
     }
+    first = false;
+    // All but two readings agree: no other shape will do better.
+    if (bestCost <= agree + 50) break;
   }
   ne ??= newNormalEquations(problem, []);
   const robust = best?.x ?? new Float64Array(3 * problem.network.points.length);
@@ -60,6 +70,19 @@ export function findShape(
     return { ne, solution: plain, robust };
   }
   return { ne, solution, robust };
+}
+
+/** The shape with every point that has a badly fitting tape set down anew where most of its own tapes agree. */
+function resettled(problem: Problem, evidence: Evidence, from: SolveResult): Float64Array {
+  const { residual } = from.evaluation;
+  const bad = new Set<number>();
+  problem.prepared.forEach((p, i) => {
+    const row = ix(problem.rowStart, i);
+    if (Math.abs(at(residual, row) / at(problem.sigma, row)) > 4) for (const ref of p.refs) bad.add(ref / 3);
+  });
+  const x = Float64Array.from(from.x);
+  for (const p of bad) if (ix(problem.nodeOf, p) >= 0) x.set(bestAmongTapes(evidence, x, p), 3 * p);
+  return x;
 }
 
 /** vᵀPv that readings without slips stay below 999 times in 1000; a lower bound on the freedom keeps it honest. */

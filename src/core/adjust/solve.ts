@@ -53,21 +53,25 @@ export function minimise(
     evaluate(problem, trial, next);
     const trialSquare = weightedSquare(next.residual, weight);
     const predicted = predictedDrop(step, gradient, ne, damping);
-    // A step at the level of rounding ends the search whichever way the last bit of the cost fell.
-    const small = size < 1e-7 || predicted <= 1e-13 * square + 1e-20;
+    // A step at the level of rounding ends the search whichever way the last bit of the cost fell. Badly misfitting
+    // readings make Gauss-Newton crawl; there the squares themselves decide, to far below what anyone could feel.
+    const small = (size < 1e-7 && damping < 1e-3) || predicted <= 1e-13 * square + 1e-20;
     if (trialSquare <= square || (small && trialSquare <= square * (1 + 1e-9) + 1e-12)) {
       const gain = predicted > 0 ? (square - trialSquare) / predicted : 1;
+      const slow = square - trialSquare < 1e-9 * square && iterations > 60;
       [x, trial] = [trial, x];
       [current, next] = [next, current];
       square = trialSquare;
       assembled = false;
-      if (small && damping < 1e-3) return { converged: true, x, square, iterations, evaluation: current };
-      damping = gain > 0.25 ? (damping < 1e-9 ? 0 : damping * Math.max(1 / 10, 1 - (2 * gain - 1) ** 3)) : damping;
+      if (small || slow) return { converged: true, x, square, iterations, evaluation: current };
+      damping *= Math.max(1 / 5, 1 - (2 * gain - 1) ** 3);
+      if (damping < 1e-9) damping = 0;
       growth = 2;
     } else {
-      if (size < 1e-9 || damping > 1e12)
-        return { converged: damping < 1e12, x, square, iterations, evaluation: current };
-      damping = damping === 0 ? 1e-4 : damping * growth;
+      if (size < 1e-9 || damping > 1e12) {
+        return { converged: damping <= 1e12, x, square, iterations, evaluation: current };
+      }
+      damping = damping === 0 ? 1e-3 : damping * growth;
       growth = Math.min(growth * 2, 1024);
     }
   }
@@ -100,25 +104,28 @@ export function minimiseRobustly(ne: NormalEquations, start: Float64Array, weigh
   const { problem } = ne;
   const { sigma } = problem;
   const factors = new Float64Array(weight.length);
-  let result = minimise(ne, start, weight, 5);
+  let result = minimise(ne, start, weight, 3);
   let iterations = result.iterations;
-  for (let pass = 0; pass < 24; pass++) {
-    const redescending = pass >= 14;
+  for (let pass = 0; pass < 18; pass++) {
+    const redescending = pass >= 11;
     const { residual } = result.evaluation;
     for (let r = 0; r < weight.length; r++) {
       const u = Math.abs(at(residual, r) / at(sigma, r));
       factors[r] = at(weight, r) * (redescending ? 1 / (1 + (u * u) / 9) ** 2 : 1 / Math.max(1, u));
     }
-    result = minimise(ne, result.x, factors, 3);
+    result = minimise(ne, result.x, factors, redescending ? 2 : 1);
     iterations += result.iterations;
   }
   return { ...result, iterations };
 }
 
-/** Sum of absolute standardised residuals with a cap, the measure by which starts are compared. */
-export function absoluteSum(evaluation: Evaluation, sigma: Float64Array): number {
+/**
+ * Squares of standardised residuals, none counting for more than a slip does: the measure by which robust solutions
+ * are compared. A shape that many readings agree on beats one that a gross slip agrees with.
+ */
+export function cappedSquare(evaluation: Evaluation, sigma: Float64Array): number {
   let sum = 0;
   const { residual } = evaluation;
-  for (let r = 0; r < residual.length; r++) sum += Math.min(1e4, Math.abs(at(residual, r) / at(sigma, r)));
+  for (let r = 0; r < residual.length; r++) sum += Math.min(25, (at(residual, r) / at(sigma, r)) ** 2);
   return sum;
 }

@@ -54,7 +54,7 @@ export function misreadings(text: string, unit: LengthUnit): Misreading[] {
   kind('digit-misread', byDigits(typed, otherDigits));
   kind('digit-lost', byDigits(typed, lostDigits));
   kind('decimal-shifted', [mm * 10, mm / 10]);
-  kind('unit-mistaken', otherUnits(typed));
+  for (const { mm: meant, spread } of otherUnits(typed)) kind('unit-mistaken', [meant], spread, 0.3);
   return list;
 }
 
@@ -106,12 +106,14 @@ function decimalFeet(t: TypedLength): number[] {
   return [rest * 10, rest * 100].filter((i) => i < 12).map((i) => feet * FOOT + Math.round(i * 16) * (INCH / 16));
 }
 
-function otherUnits(t: TypedLength): number[] {
+/** The same number in another unit; known only to that unit's own last digit. */
+function otherUnits(t: TypedLength): { mm: number; spread: number }[] {
   const number = t.mm / MM_PER[t.unit];
+  const step = Number.isInteger(number) ? 1 : isInches(t) ? 1 / 16 : 0.1;
   return (Object.keys(MM_PER) as LengthUnit[])
     .filter((u) => u !== t.unit)
-    .map((u) => number * MM_PER[u])
-    .filter((mm) => mm >= 10 && mm <= 60_000);
+    .map((u) => ({ mm: number * MM_PER[u], spread: (step * MM_PER[u]) / Math.sqrt(12) }))
+    .filter(({ mm }) => mm >= 10 && mm <= 60_000);
 }
 
 /** Applies a change to the digits of the feet, the whole inches or the metric number; and across feet and inches. */

@@ -6,13 +6,13 @@ import { findShape } from '../search.ts';
 import { decidingTapes } from '../shapes.ts';
 import { chiSquareUpperQuantile } from '../statistics.ts';
 import { type Outlook, outlookAt } from './outlook.ts';
-import { type Guess, guessSwaps, guessTwo } from './pairs.ts';
+import { type Guess, guessSwaps, guessTwo, trySwaps } from './pairs.ts';
 import type { Explanation, SlipReport, SupposedSlip } from './report.ts';
 import { accusable, type Idea, ideasFor, type Suspect, suspectFor } from './suspects.ts';
 import { inTheSameWriting, typedLength } from './text.ts';
 
 /** Chance that any one reading is a slip, before anything is known (a guess; one test found 20 %, a guided job fewer). */
-const LOG_SLIP = Math.log(0.02);
+const LOG_SLIP = Math.log(0.01);
 /** A reading that was read again and agreed is this much less likely to be the wrong one. */
 const LOG_CONFIRMED = Math.log(0.02);
 
@@ -33,7 +33,9 @@ export function nameSlips(network: Network, adjustment: Adjustment): SlipReport 
   settleKinds(problem, found.robust);
   const outlook = outlookAt(problem, found.robust, weight);
   const starts = [found.robust, found.solution.x];
-  const suspects = shortlist(problem, outlook, solution, 14).map((row) => suspectFor(outlook, weight, row, starts));
+  const fits = chiSquareUpperQuantile(1e-3, Math.max(1, solution.freedom - 1));
+  const rows = shortlist(problem, outlook, solution, 14);
+  const suspects = rows.map((row) => suspectFor(outlook, weight, row, starts, fits));
   const guesses: Guess[] = [];
   const ideas = new Map<Suspect, Idea[]>(suspects.map((s) => [s, ideasFor(outlook, s)]));
   for (const [suspect, list] of ideas) {
@@ -47,10 +49,9 @@ export function nameSlips(network: Network, adjustment: Adjustment): SlipReport 
     }
   }
   guesses.push(...guessSwaps(outlook, weight, found.robust, LOG_SLIP));
-  const fits = chiSquareUpperQuantile(0.01, Math.max(1, solution.freedom - 1));
-  if (!guesses.some((g) => g.square < fits) && solution.freedom > 2) {
-    guesses.push(...guessTwo(outlook, weight, starts, (s) => prior(s)));
-  }
+  const explained = (): boolean => guesses.some((g) => g.square < fits);
+  if (!explained() && solution.freedom > 2) guesses.push(...trySwaps(outlook, weight, rows, starts, fits, LOG_SLIP));
+  if (!explained() && solution.freedom > 2) guesses.push(...guessTwo(outlook, weight, starts, prior, fits));
   return report(problem, guesses, impossible, solution);
 }
 

@@ -1,7 +1,10 @@
 import { at } from '../array.ts';
+import type { NetworkReading } from '../model.ts';
+import type { Problem } from '../problem.ts';
+import { minimise } from '../solve.ts';
 import { logShare } from './kinds.ts';
 import { type Outlook, withoutTwo } from './outlook.ts';
-import { accusable, type Idea, ideasFor, leftOut, preparedOf, type Suspect } from './suspects.ts';
+import { accusable, bestLeftOut, type Idea, ideasFor, preparedOf, type Suspect } from './suspects.ts';
 
 /** A complete explanation with its log belief. */
 export interface Guess {
@@ -41,15 +44,12 @@ function leaveOutBoth(
   weight: Float64Array,
   [i, j]: readonly [number, number],
   starts: readonly Float64Array[],
+  good: number,
 ): Both | undefined {
   const out = withoutTwo(outlook, i, j);
   if (out === undefined) return undefined;
   const { problem } = outlook;
-  let fit: ReturnType<typeof leftOut> | undefined;
-  for (const start of starts) {
-    const next = leftOut(outlook, weight, [i, j], start);
-    if (fit === undefined || next.square < fit.square - 1e-9) fit = next;
-  }
+  const fit = bestLeftOut(outlook, weight, [i, j], starts, good);
   if (fit === undefined) return undefined;
   const { square, x, computed } = fit;
   const one = (row: number, own: number): Suspect | undefined => {
@@ -79,36 +79,86 @@ export function guessSwaps(outlook: Outlook, weight: Float64Array, start: Float6
     const wj = q.value + at(problem.sigma, j) * out.cj - p.value;
     return Math.max(Math.abs(wi), Math.abs(wj)) < 40 + 0.2 * Math.abs(p.value - q.value);
   };
-  const count = problem.prepared.length;
   const guesses: Guess[] = [];
   for (const pair of pairsThatFit(outlook, 8, useful)) {
-    const both = leaveOutBoth(outlook, weight, pair, [start]);
+    const both = leaveOutBoth(outlook, weight, pair, [start], 0);
     if (both === undefined) continue;
     const { first, second, a, b, d } = both;
     const zi = (second.reading.value - first.predicted) / first.sigma;
     const zj = (first.reading.value - second.predicted) / second.sigma;
     const misfit = a * zi * zi + 2 * b * zi * zj + d * zj * zj;
-    const adjacent = Math.abs(first.row - second.row) === 1;
-    const ways = adjacent ? 2 * count : count * count;
-    const idea = (value: number, belongsTo: readonly string[]): Idea => ({
-      kind: 'readings-swapped',
-      value,
+    guesses.push(swapped(problem, first, second, both.square, misfit, first.x, logSlip));
+  }
+  return guesses;
+}
+
+function swapped(
+  problem: Problem,
+  first: Suspect,
+  second: Suspect,
+  rest: number,
+  misfit: number,
+  x: Float64Array,
+  logSlip: number,
+): Guess {
+  const count = problem.prepared.length;
+  const ways = Math.abs(first.row - second.row) === 1 ? 2 * count : count * count;
+  const part = (suspect: Suspect, other: Suspect) => ({
+    suspect,
+    idea: {
+      kind: 'readings-swapped' as const,
+      value: other.reading.value,
       valueSigma: 0,
       misfit: Math.sqrt(misfit),
       score: 0,
-      belongsTo,
-    });
-    guesses.push({
-      parts: [
-        { suspect: first, idea: idea(second.reading.value, second.reading.points) },
-        { suspect: second, idea: idea(first.reading.value, first.reading.points) },
-      ],
-      square: both.square + misfit,
-      // The chance of a slip is per reading, so a swap has as many chances as there are readings.
-      score: -0.5 * (both.square + misfit) + logShare('readings-swapped') + logSlip + Math.log(count / ways),
-      x: both.first.x,
-    });
-  }
+      belongsTo: other.reading.points,
+    },
+  });
+  return {
+    parts: [part(first, second), part(second, first)],
+    square: rest + misfit,
+    // The chance of a slip is per reading, so a swap has as many chances as there are readings.
+    score: -0.5 * (rest + misfit) + logShare('readings-swapped') + logSlip + Math.log(count / ways),
+    x,
+  };
+}
+
+/**
+ * Swaps tried out in full among the worst-fitting rows: two gross slips at one point can bend even the robust shape so
+ * far that no linear forecast sees them.
+ */
+export function trySwaps(
+  outlook: Outlook,
+  weight: Float64Array,
+  rows: readonly number[],
+  starts: readonly Float64Array[],
+  good: number,
+  logSlip: number,
+): Guess[] {
+  const { problem } = outlook;
+  const guesses: Guess[] = [];
+  rows.forEach((i, k) => {
+    for (const j of rows.slice(k + 1)) {
+      const [p, q] = [i, j].map((row) => problem.prepared[preparedOf(problem, row)]?.reading);
+      if (p === undefined || q === undefined || p.kind !== q.kind || Math.abs(p.value - q.value) < 3) continue;
+      const { observed } = problem;
+      [observed[i], observed[j]] = [q.value, p.value];
+      let best: ReturnType<typeof minimise> | undefined;
+      for (const start of starts) {
+        const fit = minimise(outlook.cf.ne, start, weight, 12);
+        if (best === undefined || fit.square < best.square) best = fit;
+        if (best.square <= good) break;
+      }
+      [observed[i], observed[j]] = [p.value, q.value];
+      if (best === undefined || best.square > 2 * good) continue;
+      const suspect = (row: number, reading: NetworkReading): Suspect => {
+        const sigma = at(problem.sigma, row);
+        const value = at(best.evaluation.computed, row);
+        return { row, reading, sigma, redundancy: 1, square: best.square, predicted: value, spread: sigma, x: best.x };
+      };
+      guesses.push(swapped(problem, suspect(i, p), suspect(j, q), best.square, 0, best.x, logSlip));
+    }
+  });
   return guesses;
 }
 
@@ -118,10 +168,11 @@ export function guessTwo(
   weight: Float64Array,
   starts: readonly Float64Array[],
   prior: (suspect: Suspect) => number,
+  good: number,
 ): Guess[] {
   const guesses: Guess[] = [];
   for (const pair of pairsThatFit(outlook, 24, () => true)) {
-    const both = leaveOutBoth(outlook, weight, pair, starts);
+    const both = leaveOutBoth(outlook, weight, pair, starts, good);
     if (both === undefined) continue;
     const { first, second, a, b, d } = both;
     const [mine, theirs] = [ideasFor(outlook, first).slice(0, 8), ideasFor(outlook, second).slice(0, 8)];

@@ -73,13 +73,32 @@ export function leftOut(
   return { square: result.square, x: result.x, computed: result.evaluation.computed };
 }
 
-export function suspectFor(outlook: Outlook, weight: Float64Array, row: number, starts: readonly Float64Array[]): Suspect {
-  const { problem } = outlook;
+/** Only when the first start leads to no fit is the next one tried. */
+export function bestLeftOut(
+  outlook: Outlook,
+  weight: Float64Array,
+  rows: readonly number[],
+  starts: readonly Float64Array[],
+  good: number,
+): ReturnType<typeof leftOut> | undefined {
   let best: ReturnType<typeof leftOut> | undefined;
   for (const start of starts) {
-    const fit = leftOut(outlook, weight, [row], start);
+    const fit = leftOut(outlook, weight, rows, start);
     if (best === undefined || fit.square < best.square - 1e-9) best = fit;
+    if (best.square <= good) break;
   }
+  return best;
+}
+
+export function suspectFor(
+  outlook: Outlook,
+  weight: Float64Array,
+  row: number,
+  starts: readonly Float64Array[],
+  good: number,
+): Suspect {
+  const { problem } = outlook;
+  const best = bestLeftOut(outlook, weight, [row], starts, good);
   const redundancy = at(outlook.s, row * problem.rows + row);
   const sigma = at(problem.sigma, row);
   const reading = problem.prepared[preparedOf(problem, row)]?.reading;
@@ -105,9 +124,11 @@ export function ideasFor(outlook: Outlook, suspect: Suspect): Idea[] {
     const wide = Math.hypot(spread, m.spread);
     const misfit = (m.mm - predicted) / wide;
     if (Math.abs(misfit) > 6) continue;
-    const value = m.spread > 0 ? predicted : m.mm;
+    // What the text leaves open the network fills in.
+    const share = m.spread ** 2 / wide ** 2;
+    const value = m.mm + share * (predicted - m.mm);
     const score = -0.5 * misfit * misfit + m.logChance + Math.log(spread / wide);
-    ideas.push({ kind: m.kind, value, valueSigma: m.spread > 0 ? spread : 0, misfit, score });
+    ideas.push({ kind: m.kind, value, valueSigma: Math.sqrt(share) * spread, misfit, score });
   }
   ideas.push(...elsewhere(outlook, suspect, lost));
   const error = Math.abs(predicted - reading.value);

@@ -96,6 +96,28 @@ function byOffsets(
   return found;
 }
 
+/** Where point p would lie by most of its tapes to points as they stand; where it is, if nothing is better. */
+export function bestAmongTapes(evidence: Evidence, x: Float64Array, p: number): Vector {
+  const centre = (q: number): Vector => [at(x, 3 * q), at(x, 3 * q + 1), at(x, 3 * q + 2)];
+  const spans = evidence.spans[p] ?? [];
+  const balls = spans.map((s): Ball => ({ centre: centre(s.to), radius: s.length }));
+  const z = at(evidence.frame, 3 * p + 2);
+  const misfit = (v: Vector): number => {
+    // Neighbours may lie a little off themselves, so a tape counts as agreeing within some sigmas.
+    let cost = Number.isNaN(z) ? 0 : Math.min(25, (v[2] - z) ** 2 / 16);
+    for (const s of spans) cost += Math.min(25, ((length(minus(v, centre(s.to))) - s.length) / (3 * s.sigma)) ** 2);
+    return cost;
+  };
+  let best = centre(p);
+  let least = misfit(best) - 1e-6;
+  // A height over the frame's plane may itself be the slip.
+  for (const v of [...byBalls(balls, z), ...(Number.isNaN(z) ? [] : byBalls(balls, best[2]))]) {
+    const cost = misfit(v);
+    if (cost < least) [best, least] = [v, cost];
+  }
+  return best;
+}
+
 /**
  * Too few tapes to fix the point: any place they allow, but off the lines and planes of the others, where a shape would
  * look looser than it is. This also lays the datum's first two or three points.
