@@ -4,6 +4,7 @@ import type { Problem } from './problem.ts';
 /** Which points and readings touch which: by index of point, and of prepared reading. */
 export interface Connections {
   readonly partners: readonly ReadonlySet<number>[];
+  readonly partnerList: readonly (readonly number[])[];
   readonly readingsOf: readonly (readonly number[])[];
 }
 
@@ -21,26 +22,27 @@ export function connections(problem: Problem): Connections {
   // Known points hold together without a tape between them.
   const known = problem.network.points.flatMap((_, i) => (ix(problem.nodeOf, i) < 0 ? [i] : []));
   for (const a of known) for (const b of known) if (a !== b) partners[a]?.add(b);
-  return { partners, readingsOf };
+  return { partners, partnerList: partners.map((s) => [...s]), readingsOf };
 }
 
 /** Connected groups of points once `removed` are taken away. */
-export function componentsWithout(links: Connections, removed: ReadonlySet<number>): number[][] {
-  const seen = new Set(removed);
+export function componentsWithout(links: Connections, removed: readonly number[]): number[][] {
+  const seen = new Uint8Array(links.partners.length);
+  for (const r of removed) seen[r] = 1;
   const groups: number[][] = [];
-  links.partners.forEach((_, start) => {
-    if (seen.has(start)) return;
+  for (let start = 0; start < seen.length; start++) {
+    if (seen[start] === 1) continue;
     const group = [start];
-    seen.add(start);
+    seen[start] = 1;
     for (let k = 0; k < group.length; k++) {
-      for (const next of links.partners[group[k] ?? 0] ?? []) {
-        if (seen.has(next)) continue;
-        seen.add(next);
+      for (const next of links.partnerList[group[k] ?? 0] ?? []) {
+        if (seen[next] === 1) continue;
+        seen[next] = 1;
         group.push(next);
       }
     }
     groups.push(group);
-  });
+  }
   return groups;
 }
 
@@ -51,11 +53,11 @@ export function componentsWithout(links: Connections, removed: ReadonlySet<numbe
 export function hingedGroups(links: Connections, dimension: 2 | 3): { group: number[]; hinge: number[] }[] {
   const degree = links.partners.map((s) => s.size);
   const hubs = degree.map((_, i) => i).sort((a, b) => (degree[b] ?? 0) - (degree[a] ?? 0));
-  const limit = dimension === 2 ? 24 : 10;
+  const limit = dimension === 2 ? 16 : 9;
   const carriers = hubs.slice(0, limit);
   const found: { group: number[]; hinge: number[] }[] = [];
   const consider = (hinge: number[]): void => {
-    const groups = componentsWithout(links, new Set(hinge));
+    const groups = componentsWithout(links, hinge);
     if (groups.length < 2) return;
     groups.sort((a, b) => b.length - a.length);
     // The largest group stays put; a single point is folded over all its partners elsewhere.

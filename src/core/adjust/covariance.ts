@@ -258,18 +258,23 @@ export function relativeCovariance(cf: Cofactors, p: number, base: readonly numb
   }
   const cross = new Float64Array(width * n);
   const inner = new Float64Array(width * n);
-  base.forEach((b, q) => {
-    for (let c = 0; c < n; c++) {
-      for (let a = 0; a < n; a++) {
-        cross[(q * n + c) * n + a] = covarianceOf(cf, b, c, p, a);
-        let sum = 0;
-        base.forEach((d, s) => {
-          for (let e = 0; e < n; e++) sum += covarianceOf(cf, b, c, d, e) * at(f, a * width + s * n + e);
-        });
-        inner[(q * n + c) * n + a] = sum;
+  const up = ix(cf.ne.unknownOf, p);
+  const unknowns = base.map((b) => ix(cf.ne.unknownOf, b));
+  for (let i = 0; i < width; i++) {
+    const ub = unknowns[Math.trunc(i / n)] ?? -1;
+    if (ub < 0) continue;
+    const row = (ub + (i % n)) * cf.size;
+    for (let a = 0; a < n; a++) {
+      if (up >= 0) cross[i * n + a] = at(cf.q, row + up + a);
+      let sum = 0;
+      for (let s = 0; s < unknowns.length; s++) {
+        const ud = unknowns[s] ?? -1;
+        if (ud < 0) continue;
+        for (let e = 0; e < n; e++) sum += at(cf.q, row + ud + e) * at(f, a * width + s * n + e);
       }
+      inner[i * n + a] = sum;
     }
-  });
+  }
   for (let a = 0; a < n; a++) {
     for (let b = 0; b < n; b++) {
       let sum = at(result, a * n + b);

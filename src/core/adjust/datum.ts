@@ -123,9 +123,15 @@ export function baseGramInverse(defect: DatumDefect, base: readonly number[]): F
       gram[a * k + b] = sum;
     }
   }
-  const { values } = symmetricEigen(gram, k);
-  if (k > 0 && !(at(values, 0) > 1e-6 * at(values, k - 1))) return undefined;
-  return smallInverse(gram, k);
+  if (k === 0) return gram;
+  const inverse = smallInverse(gram, k);
+  if (inverse === undefined) return undefined;
+  let [size, inverseSize] = [0, 0];
+  for (let a = 0; a < k; a++) {
+    size += at(gram, a * k + a);
+    inverseSize += at(inverse, a * k + a);
+  }
+  return size * inverseSize < 1e6 * k ? inverse : undefined;
 }
 
 /** Two (plane) or three (space) points that lie wide apart, marks first: enough to hold any rigid motion. */

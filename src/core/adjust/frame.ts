@@ -4,7 +4,7 @@ import { symmetricEigen } from './linear/symmetric-eigen.ts';
 import type { Side, Vector } from './model.ts';
 import { evaluate, newEvaluation, type Problem, settleKinds, weightedSquare } from './problem.ts';
 import type { Solution } from './result.ts';
-import { bestRotation, centroid, relative, transformed } from './rigid.ts';
+import { bestRotation, centroid, mirrorThrough, relative, scatter, transformed } from './rigid.ts';
 
 export interface Framed {
   readonly x: Float64Array;
@@ -50,9 +50,10 @@ export function settleFrame(problem: Problem, x: Float64Array, weight: Float64Ar
 export function wrongSides(problem: Problem, x: Float64Array): { point: string; side: Side }[] {
   const { points } = problem.network;
   const found: { point: string; side: Side }[] = [];
+  const middleOf = middles(problem, x);
   points.forEach((p, i) => {
     if (p.sides === undefined || p.sides.length === 0) return;
-    const middle = middleFor(problem, x, i);
+    const middle = middleOf(i);
     for (const side of p.sides) {
       const [axis, sign] = SIDES[side];
       if (sign * (at(x, 3 * i + axis) - (middle[axis] ?? 0)) < -1) found.push({ point: p.id, side });
@@ -61,11 +62,19 @@ export function wrongSides(problem: Problem, x: Float64Array): { point: string; 
   return found;
 }
 
-/** Centroid of the marks other than point i, or of all other points where there are no marks. */
-function middleFor(problem: Problem, x: Float64Array, i: number): Vector {
-  const others = problem.network.points.flatMap((_, j) => (j === i ? [] : [j]));
-  const marks = others.filter((j) => problem.network.points[j]?.role === 'mark');
-  return centroid(x, marks.length > 0 ? marks : others);
+/** For each point the centroid of the marks other than itself, or of all other points where there are no marks. */
+function middles(problem: Problem, x: Float64Array): (i: number) => Vector {
+  const { points } = problem.network;
+  const marks = points.flatMap((p, i) => (p.role === 'mark' ? [i] : []));
+  const list = marks.length > 0 ? marks : points.map((_, i) => i);
+  const all = centroid(x, list);
+  const among = new Set(list);
+  return (i) => {
+    if (!among.has(i) || list.length < 2) return all;
+    const n = list.length;
+    const without = (c: 0 | 1 | 2): number => (n * all[c] - at(x, 3 * i + c)) / (n - 1);
+    return [without(0), without(1), without(2)];
+  };
 }
 
 /** Moves the shape within the motions no reading feels: onto the nominal layout, else to the declared sides. */
@@ -111,17 +120,6 @@ function levelled(problem: Problem, x: Float64Array): Float64Array {
   return transformed(level, bySides(problem, level, false) ?? UNIT, origin, origin);
 }
 
-/** Sum of outer products of vectors, 3 x 3. */
-function scatter(v: Float64Array): Float64Array {
-  const spread = new Float64Array(9);
-  for (let i = 0; i < v.length; i += 3) {
-    for (let a = 0; a < 3; a++) {
-      for (let b = 0; b < 3; b++) spread[3 * a + b] = at(spread, 3 * a + b) + at(v, i + a) * at(v, i + b);
-    }
-  }
-  return spread;
-}
-
 const UNIT = Float64Array.of(1, 0, 0, 0, 1, 0, 0, 0, 1);
 
 const pick = (free: readonly boolean[], to: Vector, from: Vector): Vector => [
@@ -136,7 +134,8 @@ const pick = (free: readonly boolean[], to: Vector, from: Vector): Vector => [
  */
 function freedomOf(problem: Problem, defect: DatumDefect): { shift: boolean[]; turn: boolean; tumble: boolean } {
   const k = defect.motions.length;
-  const shift = [0, 1, 2].map((axis) => axis < problem.dimension && inSpan(problem, defect, axis));
+  const whole = k === (problem.dimension === 2 ? 3 : 6);
+  const shift = [0, 1, 2].map((axis) => axis < problem.dimension && (whole || inSpan(problem, defect, axis)));
   const turn =
     problem.dimension === 2
       ? k === 3
@@ -170,9 +169,10 @@ function inSpan(problem: Problem, defect: DatumDefect, axis: number): boolean {
 function bySides(problem: Problem, x: Float64Array, tumble: boolean): Float64Array | undefined {
   const from: number[] = [];
   const to: number[] = [];
+  const middleOf = middles(problem, x);
   problem.network.points.forEach((p, i) => {
     if (p.sides === undefined || p.sides.length === 0) return;
-    const middle = middleFor(problem, x, i);
+    const middle = middleOf(i);
     const target = [0, 0, 0];
     for (const side of p.sides) {
       const [axis, sign] = SIDES[side];
@@ -247,12 +247,8 @@ function mirrors(problem: Problem, x: Float64Array): [Vector, Vector][] {
   const known = problem.network.points.flatMap((p, i) => (p.known === undefined ? [] : [i]));
   const list: [Vector, Vector][] = [];
   if (known.length >= 2) {
-    const about = centroid(x, known);
-    const v = relative(x, known, about);
-    const spread = scatter(v);
-    if (problem.dimension === 2) spread[8] = Number.MAX_SAFE_INTEGER;
-    const { vectors } = symmetricEigen(spread, 3);
-    list.push([[at(vectors, 0), at(vectors, 3), at(vectors, 6)], about]);
+    const { normal, through } = mirrorThrough(x, known, problem.dimension);
+    list.push([normal, through]);
   }
   const about = known.length > 0 ? centroid(x, known) : ([0, 0, 0] as const);
   list.push([[0, 1, 0], about], [[1, 0, 0], about]);

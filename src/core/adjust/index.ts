@@ -7,3 +7,4 @@ export { defaultSigma, SIGMA_RULES } from './sigma.ts';
 export { SLIP_SHARES, type SlipKind } from './slips/kinds.ts';
 export { nameSlips } from './slips/name.ts';
 export type { Explanation, SlipReport, SupposedSlip } from './slips/report.ts';
+export { type NextTape, nextTapes, type Shortfall, type TapeAdvice, type TapeWishes } from './next-tapes.ts';

@@ -149,45 +149,55 @@ export function externalReliability(
   rows: RowReliability,
   delta: number,
 ): { worst: (Unseen | null)[]; unchecked: string[][] } {
-  const { problem, evaluation, ne, q, size, weight } = cf;
+  const { problem, ne, size, weight } = cf;
   const { dimension } = problem;
   const count = problem.network.points.length;
   const worstShift = new Float64Array(count);
   const worstReading = new Int32Array(count).fill(-1);
   const unchecked: string[][] = Array.from({ length: count }, () => []);
   const shift = new Float64Array(size);
-  problem.prepared.forEach((p, i) => {
+  const unknowns = ne.unknownOf;
+  for (let i = 0; i < problem.prepared.length; i++) {
+    const refs = (problem.prepared[i] as { refs: Int32Array }).refs;
     let slot = ix(problem.slotStart, i);
-    for (let r = ix(problem.rowStart, i); r < ix(problem.rowStart, i + 1); r++, slot += 3 * p.refs.length) {
-      shift.fill(0);
-      for (let k = 0; k < p.refs.length; k++) {
-        const u = ix(ne.unknownOf, ix(p.refs, k) / 3);
-        if (u < 0) continue;
-        for (let c = 0; c < dimension; c++) {
-          const j = at(weight, r) * at(evaluation.jacobian, slot + 3 * k + c);
-          const row = (u + c) * size;
-          for (let s = 0; s < size; s++) shift[s] = at(shift, s) + j * at(q, row + s);
-        }
-      }
+    for (let r = ix(problem.rowStart, i); r < ix(problem.rowStart, i + 1); r++, slot += 3 * refs.length) {
+      response(cf, refs, slot, at(weight, r), shift);
       const red = at(rows.redundancy, r);
       const bias = red > UNCHECKED ? (delta * at(problem.sigma, r)) / Math.sqrt(red) : 0;
+      const scale = bias * bias;
       for (let point = 0; point < count; point++) {
-        const u = ix(ne.unknownOf, point);
+        const u = ix(unknowns, point);
         if (u < 0) continue;
-        let square = 0;
-        for (let c = 0; c < dimension; c++) square += at(shift, u + c) ** 2;
+        let square = at(shift, u) * at(shift, u) + at(shift, u + 1) * at(shift, u + 1);
+        if (dimension === 3) square += at(shift, u + 2) * at(shift, u + 2);
         if (bias === 0) {
-          if (square > 1e-6) unchecked[point]?.push(p.reading.id);
-        } else if (square * bias * bias > at(worstShift, point)) {
-          worstShift[point] = square * bias * bias;
+          if (square > 1e-6) unchecked[point]?.push(problem.prepared[i]?.reading.id ?? '');
+        } else if (square * scale > at(worstShift, point)) {
+          worstShift[point] = square * scale;
           worstReading[point] = i;
         }
       }
     }
-  });
+  }
   const worst = Array.from({ length: count }, (_, point): Unseen | null => {
     const i = ix(worstReading, point);
     return i < 0 ? null : { reading: problem.prepared[i]?.reading.id ?? '', shift: Math.sqrt(at(worstShift, point)) };
   });
   return { worst, unchecked };
+}
+
+/** Q Jᵀ w of one row: how all unknowns answer to a unit error in it. */
+function response(cf: Cofactors, refs: Int32Array, slot: number, weight: number, into: Float64Array): void {
+  const { ne, q, size, evaluation, problem } = cf;
+  into.fill(0);
+  for (let k = 0; k < refs.length; k++) {
+    const u = ix(ne.unknownOf, ix(refs, k) / 3);
+    if (u < 0) continue;
+    for (let c = 0; c < problem.dimension; c++) {
+      const j = weight * at(evaluation.jacobian, slot + 3 * k + c);
+      if (j === 0) continue;
+      const row = (u + c) * size;
+      for (let s = 0; s < size; s++) into[s] = at(into, s) + j * at(q, row + s);
+    }
+  }
 }

@@ -1,6 +1,5 @@
 import { at, ix } from './array.ts';
 import { type Cofactors, covarianceOf, relativeCovariance } from './covariance.ts';
-import { baseGramInverse } from './datum.ts';
 import type { Framed } from './frame.ts';
 import { symmetricEigen } from './linear/symmetric-eigen.ts';
 import type { Vector } from './model.ts';
@@ -47,7 +46,7 @@ export function solutionOf(cf: Cofactors, framed: Framed, options: AdjustOptions
 const fixedPoints = (cf: Cofactors): number[] =>
   cf.problem.network.points.flatMap((_, i) => (cf.floating.has(i) || ix(cf.ne.unknownOf, i) < 0 ? [] : [i]));
 
-/** For each point the marks and neighbours its uncertainty is relative to; all other points where those cannot hold it. */
+/** For each point the marks and neighbours its uncertainty is relative to. */
 function baseFinder(cf: Cofactors): (i: number) => number[] {
   const { points } = cf.problem.network;
   const index = cf.problem.pointIndex;
@@ -60,9 +59,7 @@ function baseFinder(cf: Cofactors): (i: number) => number[] {
       if (n !== undefined && usable.has(n)) own.add(n);
     }
     own.delete(i);
-    const list = [...own];
-    if (baseGramInverse(cf.defect, list) !== undefined) return list;
-    return [...usable].filter((p) => p !== i);
+    return [...own];
   };
 }
 
@@ -70,7 +67,7 @@ function pointResult(
   cf: Cofactors,
   i: number,
   free: readonly number[] | undefined,
-  base: readonly number[],
+  wanted: readonly number[],
   external: ReturnType<typeof externalReliability>,
 ): PointResult {
   const { problem, x } = cf;
@@ -87,7 +84,13 @@ function pointResult(
   const own = free === undefined ? undefined : relativeCovariance(cf, i, free);
   const c = (a: number, b: number): number =>
     a >= n || b >= n ? 0 : own === undefined ? covarianceOf(cf, i, a, i, b) : at(own, a * n + b);
-  const local = relativeCovariance(cf, i, base);
+  // All other points where marks and neighbours cannot hold the frame.
+  let base = wanted;
+  let local = relativeCovariance(cf, i, base);
+  if (local === undefined) {
+    base = fixedPoints(cf).filter((p) => p !== i);
+    local = relativeCovariance(cf, i, base);
+  }
   const ellipse = local === undefined ? null : ellipseOf(local, n);
   return {
     id,

@@ -1,5 +1,6 @@
 import { at } from './array.ts';
 import { symmetricEigen } from './linear/symmetric-eigen.ts';
+import type { Vector } from './model.ts';
 
 /** A rotation (row-major 3 x 3), possibly with a reflection, and what it turns about. */
 export type Matrix3 = Float64Array;
@@ -97,6 +98,40 @@ export function centroid(x: Float64Array, points: readonly number[]): [number, n
 }
 
 /** Vectors of `points` from `about`, flattened. */
-export function relative(x: Float64Array, points: readonly number[], about: readonly number[]): Float64Array {
-  return Float64Array.from(points.flatMap((p) => [0, 1, 2].map((c) => at(x, 3 * p + c) - (about[c] ?? 0))));
+export function relative(x: Float64Array, points: readonly number[], about: Vector): Float64Array {
+  const v = new Float64Array(3 * points.length);
+  for (let i = 0; i < points.length; i++) {
+    const p = 3 * (points[i] ?? 0);
+    v[3 * i] = at(x, p) - about[0];
+    v[3 * i + 1] = at(x, p + 1) - about[1];
+    v[3 * i + 2] = at(x, p + 2) - about[2];
+  }
+  return v;
+}
+
+/** Sum of outer products of vectors, 3 x 3. */
+export function scatter(v: Float64Array): Float64Array {
+  const spread = new Float64Array(9);
+  for (let i = 0; i < v.length; i += 3) {
+    for (let a = 0; a < 3; a++) {
+      for (let b = 0; b < 3; b++) spread[3 * a + b] = at(spread, 3 * a + b) + at(v, i + a) * at(v, i + b);
+    }
+  }
+  return spread;
+}
+
+/** The line (plane) nearest to points, as a mirror: its unit normal and a point on it. */
+export function mirrorThrough(
+  x: Float64Array,
+  points: readonly number[],
+  dimension: 2 | 3,
+): { normal: Vector; through: Vector } {
+  const through = centroid(x, points);
+  const spread = scatter(relative(x, points, through));
+  if (dimension === 2) {
+    const along = 0.5 * Math.atan2(2 * at(spread, 1), at(spread, 0) - at(spread, 4));
+    return { normal: [-Math.sin(along), Math.cos(along), 0], through };
+  }
+  const { vectors } = symmetricEigen(spread, 3);
+  return { normal: [at(vectors, 0), at(vectors, 3), at(vectors, 6)], through };
 }

@@ -107,11 +107,16 @@ function startList(
   if (warmed !== undefined) list.push(() => warmed);
   const nominal = layout((i) => points[i]?.nominal);
   if (nominal !== undefined) list.push(() => nominal);
-  for (const seeds of seedSets(problem, evidence, 3)) list.push(() => trilaterate(problem, evidence, seeds));
+  let sets: number[][] | undefined;
+  const seeds = (k: number): number[] => {
+    sets ??= seedSets(problem, evidence, 3);
+    return sets[k] ?? sets[0] ?? [];
+  };
+  for (let k = 0; k < 3; k++) list.push(() => trilaterate(problem, evidence, seeds(k)));
   list.push(() => classicalScaling(problem, evidence));
   // A flat start in space is a saddle: nothing there says up or down. Shaken starts leave it.
   for (let seed = 1; seed <= 3; seed++) {
-    list.push(() => shaken(problem, trilaterate(problem, evidence, seedSets(problem, evidence, 1)[0] ?? []), seed));
+    list.push(() => shaken(problem, trilaterate(problem, evidence, seeds(0)), seed));
   }
   return list;
 }

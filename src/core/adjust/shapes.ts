@@ -4,11 +4,10 @@ import type { Cofactors } from './covariance.ts';
 import { reflected, settleFrame } from './frame.ts';
 import type { Kind, Prepared } from './kinds/kind.ts';
 import { smallInverse } from './linear/small.ts';
-import { symmetricEigen } from './linear/symmetric-eigen.ts';
 import type { Vector } from './model.ts';
 import { type Problem, settleKinds, weightedSquare } from './problem.ts';
 import type { DecidingTape, Shape, Solution } from './result.ts';
-import { centroid, relative } from './rigid.ts';
+import { mirrorThrough } from './rigid.ts';
 import { minimise } from './solve.ts';
 
 /** A shape whose squares lie within this of the best fits as well: three standard deviations of one reading. */
@@ -47,7 +46,6 @@ export function otherShapes(cf: Cofactors, solution: Solution): OtherShape[] {
   }
   for (const { group, hinge } of hingedGroups(links, problem.dimension)) {
     const mirror = mirrorThrough(x, hinge, problem.dimension);
-    if (mirror === undefined) continue;
     const folded = reflected(x, mirror.normal, mirror.through);
     const start = Float64Array.from(x);
     for (const p of group) if (ix(problem.nodeOf, p) >= 0) start.set(folded.subarray(3 * p, 3 * p + 3), 3 * p);
@@ -77,26 +75,6 @@ function movedPoints(problem: Problem, x: Float64Array, y: Float64Array, solutio
 const span = (x: Float64Array, a: number, b: number): number =>
   Math.hypot(at(x, 3 * a) - at(x, 3 * b), at(x, 3 * a + 1) - at(x, 3 * b + 1), at(x, 3 * a + 2) - at(x, 3 * b + 2));
 
-/** Best line (plane) through points as a mirror. */
-function mirrorThrough(
-  x: Float64Array,
-  points: readonly number[],
-  dimension: 2 | 3,
-): { normal: Vector; through: Vector } | undefined {
-  if (points.length < 2) return undefined;
-  const through = centroid(x, points);
-  const v = relative(x, points, through);
-  const spread = new Float64Array(9);
-  for (let i = 0; i < v.length; i += 3) {
-    for (let a = 0; a < 3; a++) {
-      for (let b = 0; b < 3; b++) spread[3 * a + b] = at(spread, 3 * a + b) + at(v, i + a) * at(v, i + b);
-    }
-  }
-  if (dimension === 2) spread[8] = Number.MAX_SAFE_INTEGER;
-  const { vectors } = symmetricEigen(spread, 3);
-  return { normal: [at(vectors, 0), at(vectors, 3), at(vectors, 6)], through };
-}
-
 /**
  * The point folded over its partners and settled there by its own readings alone, or undefined where those already
  * say it cannot lie there (cheap, so that a live update need not refit the whole for every point).
@@ -104,15 +82,22 @@ function mirrorThrough(
 function foldPoint(cf: Cofactors, links: Connections, p: number, square: number): Float64Array | undefined {
   const { problem, x } = cf;
   if (ix(problem.nodeOf, p) < 0 || cf.floating.has(p)) return undefined;
-  const mirror = mirrorThrough(x, [...(links.partners[p] ?? [])], problem.dimension);
-  if (mirror === undefined) return undefined;
+  const partners = [...(links.partners[p] ?? [])];
+  if (partners.length < problem.dimension) return undefined;
+  const mirror = mirrorThrough(x, partners, problem.dimension);
   const start = Float64Array.from(x);
   start.set(reflected(x, mirror.normal, mirror.through).subarray(3 * p, 3 * p + 3), 3 * p);
   if (span3(start, x, p) < 10) return undefined;
   const own = links.readingsOf[p] ?? [];
   const before = ownSquare(cf, own, x);
   let after = Number.POSITIVE_INFINITY;
-  for (let pass = 0; pass < 6; pass++) after = stepPoint(cf, own, p, start);
+  for (let pass = 0; pass < 6; pass++) {
+    const last = after;
+    after = stepPoint(cf, own, p, start);
+    if (span3(start, x, p) < 10) return undefined;
+    // Half as good as before is still on its way down; less is as low as it gets.
+    if (after > 0.5 * last) break;
+  }
   // The others can still give a little, so the bound is loose.
   return after < before + square + 40 * AS_GOOD && span3(start, x, p) >= 10 ? start : undefined;
 }

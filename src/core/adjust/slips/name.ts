@@ -1,4 +1,5 @@
 import { at } from '../array.ts';
+import { settleFrame } from '../frame.ts';
 import type { Network, Vector } from '../model.ts';
 import { type Problem, prepare, settleKinds, weights } from '../problem.ts';
 import type { Adjustment, Solution } from '../result.ts';
@@ -8,7 +9,7 @@ import { chiSquareUpperQuantile } from '../statistics.ts';
 import { type Outlook, outlookAt } from './outlook.ts';
 import { type Guess, guessSwaps, guessTwo, trySwaps } from './pairs.ts';
 import type { Explanation, SlipReport, SupposedSlip } from './report.ts';
-import { accusable, type Idea, ideasFor, type Suspect, suspectFor } from './suspects.ts';
+import { accusable, type Idea, ideasFor, preparedOf, type Suspect, suspectFor } from './suspects.ts';
 import { inTheSameWriting, typedLength } from './text.ts';
 
 /** Chance that any one reading is a slip, before anything is known (a guess; one test found 20 %, a guided job fewer). */
@@ -35,7 +36,10 @@ export function nameSlips(network: Network, adjustment: Adjustment): SlipReport 
   const starts = [found.robust, found.solution.x];
   const fits = chiSquareUpperQuantile(1e-3, Math.max(1, solution.freedom - 1));
   const rows = shortlist(problem, outlook, solution, 14);
-  const suspects = rows.map((row) => suspectFor(outlook, weight, row, starts, fits));
+  const few = solution.freedom <= 3;
+  const suspects = rows.map((row) =>
+    suspectFor(outlook, weight, row, few ? [...starts, shapeWithout(network, problem, row)] : starts, fits),
+  );
   const guesses: Guess[] = [];
   const ideas = new Map<Suspect, Idea[]>(suspects.map((s) => [s, ideasFor(outlook, s)]));
   for (const [suspect, list] of ideas) {
@@ -50,9 +54,19 @@ export function nameSlips(network: Network, adjustment: Adjustment): SlipReport 
   }
   guesses.push(...guessSwaps(outlook, weight, found.robust, LOG_SLIP));
   const explained = (): boolean => guesses.some((g) => g.square < fits);
-  if (!explained() && solution.freedom > 2) guesses.push(...trySwaps(outlook, weight, rows, starts, fits, LOG_SLIP));
+  if (few || !explained()) guesses.push(...trySwaps(outlook, weight, rows, starts, fits, LOG_SLIP));
   if (!explained() && solution.freedom > 2) guesses.push(...guessTwo(outlook, weight, starts, prior, fits));
   return report(problem, guesses, impossible, solution);
+}
+
+/**
+ * The shape found as if the row's reading had never been taken. With few spares a gross slip bends everything, and no
+ * start that knows of it leads out of the bend.
+ */
+function shapeWithout(network: Network, problem: Problem, row: number): Float64Array {
+  const id = problem.prepared[preparedOf(problem, row)]?.reading.id;
+  const rest = prepare({ ...network, readings: network.readings.filter((r) => r.id !== id) });
+  return settleFrame(rest, findShape(rest, weights(rest), undefined).robust, weights(rest)).x;
 }
 
 const prior = (suspect: Suspect): number => LOG_SLIP + (suspect.reading.confirmed === true ? LOG_CONFIRMED : 0);
@@ -95,7 +109,7 @@ function report(problem: Problem, guesses: readonly Guess[], impossible: readonl
   }
   const ranked = [...merged.values()].sort((a, b) => b.belief - a.belief);
   const total = ranked.reduce((sum, e) => sum + e.belief, 0);
-  const explanations = ranked.slice(0, 12).map((e): Explanation => {
+  const explanations = ranked.slice(0, 16).map((e): Explanation => {
     const slips = e.lead.parts.map(({ suspect, idea }) => supposed(suspect, idea, e.kinds));
     return { slips, chance: e.belief / total, weightedSquare: e.lead.square, text: slips.map(inWords).join('; ') };
   });
