@@ -8,6 +8,7 @@ import { decidingTapes } from '../shapes.ts';
 import { chiSquareUpperQuantile } from '../statistics.ts';
 import { type Outlook, outlookAt } from './outlook.ts';
 import { type Guess, guessSwaps, guessTwo, trySwaps } from './pairs.ts';
+import { guessPeeled } from './peel.ts';
 import type { Explanation, SlipReport, SupposedSlip } from './report.ts';
 import { accusable, type Idea, ideasFor, preparedOf, type Suspect, suspectFor } from './suspects.ts';
 import { inTheSameWriting, typedLength } from './text.ts';
@@ -56,6 +57,9 @@ export function nameSlips(network: Network, adjustment: Adjustment): SlipReport 
   const explained = (): boolean => guesses.some((g) => g.square < fits);
   if (few || !explained()) guesses.push(...trySwaps(outlook, weight, rows, starts, fits, LOG_SLIP));
   if (!explained() && solution.freedom > 2) guesses.push(...guessTwo(outlook, weight, starts, prior, fits));
+  if (!explained() && solution.freedom > 3) {
+    guesses.push(...guessPeeled(outlook, weight, starts, solution.freedom, prior));
+  }
   return report(problem, guesses, impossible, solution);
 }
 
