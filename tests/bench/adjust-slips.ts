@@ -88,7 +88,8 @@ const MISDEEDS: Readonly<Record<string, Misdeed>> = {
     const p = parts(mm, 'feet-inches');
     return p.feet === 0 ? mm : Number(`${p.feet}.${p.inches}`) * 12 * INCH;
   },
-  'unit mistaken': (mm, style, r) => (style === 'metric' ? pick(r, [mm / 10, mm * 10]) : pick(r, [mm / 2.54, mm * 2.54])),
+  'unit mistaken': (mm, style, r) =>
+    style === 'metric' ? pick(r, [mm / 10, mm * 10]) : pick(r, [mm / 2.54, mm * 2.54]),
   'slack or round something': (mm, _style, r) => mm + 8 + 250 * r() * r(),
   'edge for centre, inside for outside': (mm, _style, r) => mm + sign(r) * (8 + 40 * r()),
 };
@@ -115,7 +116,10 @@ export function misread(job: Job, kind: string, random: Random): Slipped[] | und
     return wrong > 0 && Math.abs(wrong - right) > 1 ? [{ kind, id: reading.id, right, wrong }] : undefined;
   }
   if (kind === 'two lines swapped') {
-    const other = pick(random, readings.filter((r) => r.kind === reading.kind && r.id !== reading.id));
+    const other = pick(
+      random,
+      readings.filter((r) => r.kind === reading.kind && r.id !== reading.id),
+    );
     const theirs = job.sound.get(other.id) ?? 0;
     if (Math.abs(theirs - right) < 3) return undefined;
     return [
@@ -135,7 +139,11 @@ function elsewhere(job: Job, reading: NetworkReading, kind: string, random: Rand
   const [a = '', b] = reading.points;
   const ids = job.network.points.map((p) => p.id);
   const other = (id: string): string | undefined => {
-    if (kind !== 'port for starboard') return pick(random, ids.filter((q) => q !== a && q !== b));
+    if (kind !== 'port for starboard')
+      return pick(
+        random,
+        ids.filter((q) => q !== a && q !== b),
+      );
     const own = job.network.points.find((p) => p.id === id)?.sides ?? [];
     const wanted = own.includes('port') ? 'starboard' : own.includes('starboard') ? 'port' : undefined;
     if (wanted === undefined) return undefined;

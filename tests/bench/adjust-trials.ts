@@ -1,5 +1,5 @@
 /** Slip trials: `npx tsx tests/bench/adjust-trials.ts [jobs per cell]`. Prints the table kept in the developers' guide. */
-import { adjust, nameSlips, seededRandom, type SlipReport } from '../../src/core/adjust/index.ts';
+import { adjust, nameSlips, type SlipReport, seededRandom } from '../../src/core/adjust/index.ts';
 import type { Random } from '../../src/core/adjust/random.ts';
 import { bowJob, type Job, shadeJob } from './adjust-jobs.ts';
 import { MISDEED_NAMES, misread, SIZELESS, type Slipped, withSlips } from './adjust-slips.ts';
@@ -27,7 +27,17 @@ export interface Tally {
 }
 
 export const newTally = (): Tally => ({
-  jobs: 0, doubted: 0, first: 0, firstReading: 0, inThree: 0, listed: 0, shortList: 0, largestW: 0, misnamed: 0, missedShape: 0, missed: 0,
+  jobs: 0,
+  doubted: 0,
+  first: 0,
+  firstReading: 0,
+  inThree: 0,
+  listed: 0,
+  shortList: 0,
+  largestW: 0,
+  misnamed: 0,
+  missedShape: 0,
+  missed: 0,
 });
 
 /** Whether an explanation names exactly these slips with the right values. */
@@ -69,7 +79,9 @@ export function tryJob(job: Job, slips: readonly Slipped[], tally: Tally): void 
     return;
   }
   tally.doubted++;
-  const largest = [...solution.readings].sort((a, b) => Math.abs(b.standardised ?? 0) - Math.abs(a.standardised ?? 0))[0];
+  const largest = [...solution.readings].sort(
+    (a, b) => Math.abs(b.standardised ?? 0) - Math.abs(a.standardised ?? 0),
+  )[0];
   if (slips.some((s) => s.id === largest?.id)) tally.largestW++;
   const report = nameSlips(slipped.network, adjustment);
   if (says(report, 0, slips)) tally.first++;
@@ -85,11 +97,19 @@ export function tryJob(job: Job, slips: readonly Slipped[], tally: Tally): void 
 /** Smallest visible slip of every reading of a sound job. */
 function visible(job: Job): Map<string, number> {
   const a = adjust(job.network);
-  return new Map('solution' in a ? a.solution.readings.map((r) => [r.id, r.minimalDetectableBias ?? Number.POSITIVE_INFINITY]) : []);
+  return new Map(
+    'solution' in a ? a.solution.readings.map((r) => [r.id, r.minimalDetectableBias ?? Number.POSITIVE_INFINITY]) : [],
+  );
 }
 
 /** A job with `count` slips of random kinds, each `low` to `high` times its smallest visible size. */
-export function slippedJob(piece: Piece, random: Random, count: number, low: number, high: number): { job: Job; slips: Slipped[] } {
+export function slippedJob(
+  piece: Piece,
+  random: Random,
+  count: number,
+  low: number,
+  high: number,
+): { job: Job; slips: Slipped[] } {
   for (;;) {
     const job = PIECES[piece](random);
     const bound = visible(job);
@@ -147,22 +167,37 @@ export function cleanTrial(piece: Piece, seed: number, jobs: number): { jobs: nu
 const percent = (n: number, of: number): string => (of === 0 ? '-' : `${((100 * n) / of).toFixed(1)} %`);
 
 function line(name: string, t: Tally): string {
-  const cells = [t.jobs, percent(t.doubted, t.jobs), percent(t.first, t.doubted), percent(t.inThree, t.doubted), percent(t.listed, t.doubted),
-    percent(t.shortList, t.doubted), percent(t.misnamed, t.doubted), percent(t.largestW, t.doubted), t.missed === 0 ? '-' : `${t.missedShape.toFixed(0)} mm`];
+  const cells = [
+    t.jobs,
+    percent(t.doubted, t.jobs),
+    percent(t.first, t.doubted),
+    percent(t.inThree, t.doubted),
+    percent(t.listed, t.doubted),
+    percent(t.shortList, t.doubted),
+    percent(t.misnamed, t.doubted),
+    percent(t.largestW, t.doubted),
+    t.missed === 0 ? '-' : `${t.missedShape.toFixed(0)} mm`,
+  ];
   return `| ${name} | ${cells.join(' | ')} |`;
 }
 
-const HEAD = '| slip | jobs | doubted | first, right value | in first three | in the list | tied, list holds it | named wrongly | largest w alone | worst shape error when missed |\n|---|---|---|---|---|---|---|---|---|---|';
+const HEAD =
+  '| slip | jobs | doubted | first, right value | in first three | in the list | tied, list holds it | named wrongly | largest w alone | worst shape error when missed |\n|---|---|---|---|---|---|---|---|---|---|';
 
 function main(jobs: number): void {
   for (const piece of Object.keys(PIECES) as Piece[]) {
     const clean = cleanTrial(piece, 11, 4 * jobs);
-    console.log(`\n${piece}: ${clean.jobs} clean jobs, ${clean.accused} accused (${percent(clean.accused, clean.jobs)})\n\n${HEAD}`);
-    console.log(line('4 times the smallest visible or more', sizedTrial(piece, 1, jobs, 1, 4, Number.POSITIVE_INFINITY)));
+    console.log(
+      `\n${piece}: ${clean.jobs} clean jobs, ${clean.accused} accused (${percent(clean.accused, clean.jobs)})\n\n${HEAD}`,
+    );
+    console.log(
+      line('4 times the smallest visible or more', sizedTrial(piece, 1, jobs, 1, 4, Number.POSITIVE_INFINITY)),
+    );
     console.log(line('2 times or more', sizedTrial(piece, 2, jobs, 1, 2, Number.POSITIVE_INFINITY)));
     console.log(line('2 to 4 times', sizedTrial(piece, 3, jobs, 1, 2, 4)));
     console.log(line('two slips, 4 times or more', sizedTrial(piece, 4, jobs, 2, 4, Number.POSITIVE_INFINITY)));
-    for (const [i, kind] of MISDEED_NAMES.entries()) console.log(line(`any size: ${kind}`, kindTrial(piece, kind, 100 + i, Math.ceil(jobs / 3))));
+    for (const [i, kind] of MISDEED_NAMES.entries())
+      console.log(line(`any size: ${kind}`, kindTrial(piece, kind, 100 + i, Math.ceil(jobs / 3))));
   }
 }
 

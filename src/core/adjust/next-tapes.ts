@@ -1,6 +1,6 @@
 import { at, ix } from './array.ts';
-import { baseGramInverse } from './datum.ts';
 import { type Cofactors, cofactors, relativeCovariance } from './covariance.ts';
+import { baseGramInverse } from './datum.ts';
 import { nullVectors } from './linear/sparse-ldl.ts';
 import { symmetricEigen } from './linear/symmetric-eigen.ts';
 import type { Network, NetworkReading, Vector } from './model.ts';
@@ -113,7 +113,9 @@ function look(
   const wide: { point: number; excess: number; direction: number[] }[] = [];
   network.points.forEach((p, i) => {
     if (p.needed === false || p.known !== undefined || cf.floating.has(i)) return;
-    const near = (p.neighbours ?? []).map((id) => problem.pointIndex.get(id) ?? -1).filter((n) => n >= 0 && !cf.floating.has(n));
+    const near = (p.neighbours ?? [])
+      .map((id) => problem.pointIndex.get(id) ?? -1)
+      .filter((n) => n >= 0 && !cf.floating.has(n));
     let base = [...new Set([...marks, ...near])].filter((b) => b !== i);
     if (cf.defect.motions.length > 0 && baseGramInverse(cf.defect, base) === undefined) {
       base = network.points.map((_, k) => k).filter((k) => k !== i && !cf.floating.has(k));
@@ -124,7 +126,8 @@ function look(
     const { values, vectors } = symmetricEigen(block, n);
     const tolerance = wishes.tolerance?.(p.id) ?? 6;
     const excess = (factor * Math.sqrt(Math.max(0, at(values, n - 1)))) / tolerance - 1;
-    if (excess > 0) wide.push({ point: i, excess, direction: Array.from({ length: n }, (_, c) => at(vectors, c * n + n - 1)) });
+    if (excess > 0)
+      wide.push({ point: i, excess, direction: Array.from({ length: n }, (_, c) => at(vectors, c * n + n - 1)) });
   });
   const uncheckedRows: number[] = [];
   problem.prepared.forEach((p, i) => {
@@ -134,7 +137,14 @@ function look(
     }
   });
   const slack = wide.reduce((sum, w) => sum + w.excess, 0);
-  return { cf, loose, redundancy, wide, uncheckedRows, shortfall: { loose: cf.ways, slack, unchecked: uncheckedRows.length } };
+  return {
+    cf,
+    loose,
+    redundancy,
+    wide,
+    uncheckedRows,
+    shortfall: { loose: cf.ways, slack, unchecked: uncheckedRows.length },
+  };
 }
 
 function rank(view: View, wishes: TapeWishes): NextTape[] {
@@ -145,7 +155,8 @@ function rank(view: View, wishes: TapeWishes): NextTape[] {
   const indexed = (pairs: readonly (readonly [string, string])[]): [number, number][] =>
     pairs.map(([a, b]) => [problem.pointIndex.get(a) ?? -1, problem.pointIndex.get(b) ?? -1]);
   const skip = new Set(indexed(wishes.unreachable ?? []).map(([a, b]) => key(a, b)));
-  for (const p of problem.prepared) if (p.reading.kind === 'straight') skip.add(key(ix(p.refs, 0) / 3, ix(p.refs, 1) / 3));
+  for (const p of problem.prepared)
+    if (p.reading.kind === 'straight') skip.add(key(ix(p.refs, 0) / 3, ix(p.refs, 1) / 3));
   const pairs: [number, number][] =
     wishes.candidates === undefined
       ? points.flatMap((_, a) => points.flatMap((__, b): [number, number][] => (a < b ? [[a, b]] : [])))
@@ -179,7 +190,9 @@ function weigh(view: View, a: number, b: number, wishes: TapeWishes): NextTape |
     return sum;
   };
   // Loose ways it stops: any loose way that changes its length, one per tape.
-  const fixes = view.loose.some((z) => Math.abs(along(z, 0)) > 1e-3 * Math.sqrt(z.reduce((s, v) => s + v * v, 0))) ? 1 : 0;
+  const fixes = view.loose.some((z) => Math.abs(along(z, 0)) > 1e-3 * Math.sqrt(z.reduce((s, v) => s + v * v, 0)))
+    ? 1
+    : 0;
   const answer = new Float64Array(size);
   for (let i = 0; i < size; i++) answer[i] = along(q, i * size);
   const variance = along(answer, 0);
@@ -207,7 +220,15 @@ function weigh(view: View, a: number, b: number, wishes: TapeWishes): NextTape |
   if (worth < 1e-3) return undefined;
   // Short tapes are easier and better; half as good at five metres.
   const score = worth / (1 + length / 5000);
-  return { from: problem.network.points[a]?.id ?? '', to: problem.network.points[b]?.id ?? '', length, fixes, tightens, checks, score };
+  return {
+    from: problem.network.points[a]?.id ?? '',
+    to: problem.network.points[b]?.id ?? '',
+    length,
+    fixes,
+    tightens,
+    checks,
+    score,
+  };
 }
 
 function rowAnswer(cf: Cofactors, jacobian: Float64Array, row: number, answer: Float64Array): number {

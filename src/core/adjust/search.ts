@@ -5,7 +5,7 @@ import { type NormalEquations, newNormalEquations } from './normal-equations.ts'
 import { type Problem, settleKinds } from './problem.ts';
 import { normalDeviate, seededRandom } from './random.ts';
 import { cappedSquare, minimise, minimiseRobustly, type SolveResult } from './solve.ts';
-import { type Evidence, gatherEvidence } from './start/evidence.ts';
+import { type Evidence, gatherEvidence, withoutImpossible } from './start/evidence.ts';
 import { classicalScaling } from './start/scaling.ts';
 import { bestAmongTapes, seedSets, trilaterate } from './start/trilateration.ts';
 import { chiSquareUpperQuantile } from './statistics.ts';
@@ -112,6 +112,11 @@ function startList(
     sets ??= seedSets(problem, evidence, 3);
     return sets[k] ?? sets[0] ?? [];
   };
+  list.push(() => {
+    const possible = withoutImpossible(evidence);
+    if (possible === undefined) return trilaterate(problem, evidence, seeds(0));
+    return trilaterate(problem, possible, seedSets(problem, possible, 1)[0] ?? []);
+  });
   for (let k = 0; k < 3; k++) list.push(() => trilaterate(problem, evidence, seeds(k)));
   list.push(() => classicalScaling(problem, evidence));
   // A flat start in space is a saddle: nothing there says up or down. Shaken starts leave it.

@@ -104,14 +104,16 @@ export function minimiseRobustly(ne: NormalEquations, start: Float64Array, weigh
   const { problem } = ne;
   const { sigma } = problem;
   const factors = new Float64Array(weight.length);
-  let result = minimise(ne, start, weight, 3);
-  let iterations = result.iterations;
+  // The start is weighed as it stands: one unweighted step would already bend it towards the slip.
+  let result = minimise(ne, start, weight, 0);
+  let iterations = 0;
   for (let pass = 0; pass < 18; pass++) {
     const redescending = pass >= 11;
+    const width = Math.max(3, 12 - 2 * (pass - 11));
     const { residual } = result.evaluation;
     for (let r = 0; r < weight.length; r++) {
       const u = Math.abs(at(residual, r) / at(sigma, r));
-      factors[r] = at(weight, r) * (redescending ? 1 / (1 + (u * u) / 9) ** 2 : 1 / Math.max(1, u));
+      factors[r] = at(weight, r) * (redescending ? 1 / (1 + (u * u) / (width * width)) ** 2 : 1 / Math.max(1, u));
     }
     result = minimise(ne, result.x, factors, redescending ? 2 : 1);
     iterations += result.iterations;

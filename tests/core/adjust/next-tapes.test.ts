@@ -5,7 +5,12 @@ import { bowJob } from '../../bench/adjust-jobs.ts';
 const truth: Record<string, readonly [number, number]> = { A: [0, 0], B: [3000, 0], C: [3000, 2000], D: [0, 2000] };
 const box = (pairs: readonly string[]): Network => ({
   dimension: 2,
-  points: Object.entries(truth).map(([id, [x, y]]) => ({ id, label: id, needed: true, nominal: [x + 50, y * 1.1, 0] as const })),
+  points: Object.entries(truth).map(([id, [x, y]]) => ({
+    id,
+    label: id,
+    needed: true,
+    nominal: [x + 50, y * 1.1, 0] as const,
+  })),
   readings: pairs.map((p) => {
     const [a, b] = [truth[p[0] ?? ''] ?? [0, 0], truth[p[1] ?? ''] ?? [0, 0]];
     return { id: p, kind: 'straight', points: [...p], value: Math.hypot(a[0] - b[0], a[1] - b[1]), sigma: 1.5 };

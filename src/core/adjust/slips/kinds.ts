@@ -26,7 +26,7 @@ export const SLIP_SHARES = {
   'port-for-starboard': 6,
   'readings-swapped': 8,
   /** Slack, round something, to the edge and not the centre, or anything nobody has thought of. */
-  'unexplained': 14,
+  unexplained: 14,
 } as const;
 
 export type SlipKind = keyof typeof SLIP_SHARES;

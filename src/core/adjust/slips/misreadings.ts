@@ -53,7 +53,8 @@ export function misreadings(text: string, unit: LengthUnit): Misreading[] {
   kind('six-for-nine', byDigits(typed, sixesAndNines));
   kind('digit-misread', byDigits(typed, otherDigits));
   kind('digit-lost', byDigits(typed, lostDigits));
-  kind('decimal-shifted', [mm * 10, mm / 10]);
+  kind('decimal-shifted', [mm * 10], imperial ? INCH / 2 : 3, 0.5);
+  kind('decimal-shifted', [mm / 10], 0, 0.5);
   for (const { mm: meant, spread } of otherUnits(typed)) kind('unit-mistaken', [meant], spread, 0.3);
   return list;
 }
@@ -76,7 +77,10 @@ function otherFractions(t: TypedLength): number[] {
 
 function otherDenominator(t: TypedLength): number[] {
   if (!isInches(t) || t.numerator === 0) return [];
-  return [2, 0.5].map((k) => fractionOf(t) * k).filter((f) => f < 1).map((f) => (inchesOf(t) + f) * INCH);
+  return [2, 0.5]
+    .map((k) => fractionOf(t) * k)
+    .filter((f) => f < 1)
+    .map((f) => (inchesOf(t) + f) * INCH);
 }
 
 /** 58 typed for 5 ft 8, 510 for 5 ft 10; and 5 ft 8 typed for 58. */
@@ -153,9 +157,7 @@ function swaps(text: string): string[] {
 }
 
 function replacing(text: string, to: (digit: string) => readonly string[]): string[] {
-  return [...text].flatMap((c, i) =>
-    isDigit(c) ? to(c).map((d) => text.slice(0, i) + d + text.slice(i + 1)) : [],
-  );
+  return [...text].flatMap((c, i) => (isDigit(c) ? to(c).map((d) => text.slice(0, i) + d + text.slice(i + 1)) : []));
 }
 
 function sixesAndNines(text: string): string[] {
@@ -164,8 +166,7 @@ function sixesAndNines(text: string): string[] {
   return [...turned, upsideDown];
 }
 
-const otherDigits = (text: string): string[] =>
-  replacing(text, (c) => [...'0123456789'].filter((d) => d !== c));
+const otherDigits = (text: string): string[] => replacing(text, (c) => [...'0123456789'].filter((d) => d !== c));
 
 function lostDigits(text: string): string[] {
   const found: string[] = [];

@@ -90,13 +90,19 @@ function shortlist(problem: Problem, outlook: Outlook, solution: Solution, wante
   const drop = (r: number): number => at(outlook.u, r) ** 2 / at(outlook.s, r * n + r);
   const byFit = [...rows].sort((a, b) => drop(b) - drop(a)).slice(0, wanted);
   const w = new Map(solution.readings.map((r) => [r.id, Math.abs(r.standardised ?? 0)]));
-  const rowOf = (r: number): number => w.get(problem.prepared[problem.rowStart.findLastIndex((f) => f <= r)]?.reading.id ?? '') ?? 0;
+  const rowOf = (r: number): number =>
+    w.get(problem.prepared[problem.rowStart.findLastIndex((f) => f <= r)]?.reading.id ?? '') ?? 0;
   const byW = [...rows].sort((a, b) => rowOf(b) - rowOf(a)).slice(0, 6);
   return [...new Set([...byFit, ...byW])];
 }
 
 /** Merges guesses that mean the same values, turns scores into shares of belief, and puts the leaders into words. */
-function report(problem: Problem, guesses: readonly Guess[], impossible: readonly string[], solution: Solution): SlipReport {
+function report(
+  problem: Problem,
+  guesses: readonly Guess[],
+  impossible: readonly string[],
+  solution: Solution,
+): SlipReport {
   if (guesses.length === 0) return { ...emptyReport('unlocated', impossible) };
   const top = Math.max(...guesses.map((g) => g.score));
   const merged = new Map<string, { lead: Guess; belief: number; kinds: Set<Idea['kind']> }>();
@@ -125,12 +131,20 @@ function report(problem: Problem, guesses: readonly Guess[], impossible: readonl
     verdict: !explained ? 'unlocated' : first >= 0.7 ? 'named' : 'tied',
     explanations,
     readAgain: [...new Set(explanations.flatMap((e) => e.slips.map((s) => s.reading)))].slice(0, 5),
-    tellsApart: leaders.length > 1 ? decidingTapes(problem, leaders.map((e) => e.lead.x), 3) : [],
+    tellsApart:
+      leaders.length > 1
+        ? decidingTapes(
+            problem,
+            leaders.map((e) => e.lead.x),
+            3,
+          )
+        : [],
     impossible,
   };
 }
 
-const meaning = (g: Guess): string => g.parts.map((p) => `${p.suspect.reading.id}=${p.idea.value.toFixed(2)}`).join('&');
+const meaning = (g: Guess): string =>
+  g.parts.map((p) => `${p.suspect.reading.id}=${p.idea.value.toFixed(2)}`).join('&');
 
 /** An estimate without a value of its own joins the explanation whose value it cannot tell from its own. */
 function sameMeaning(g: Guess, merged: ReadonlyMap<string, { lead: Guess }>): string | undefined {
@@ -138,7 +152,9 @@ function sameMeaning(g: Guess, merged: ReadonlyMap<string, { lead: Guess }>): st
     if (lead.parts.length !== g.parts.length) continue;
     const same = lead.parts.every((p, i) => {
       const q = g.parts[i];
-      return q !== undefined && q.suspect.reading.id === p.suspect.reading.id && Math.abs(q.idea.value - p.idea.value) < 1;
+      return (
+        q !== undefined && q.suspect.reading.id === p.suspect.reading.id && Math.abs(q.idea.value - p.idea.value) < 1
+      );
     });
     if (same) return key;
   }
@@ -148,7 +164,8 @@ function sameMeaning(g: Guess, merged: ReadonlyMap<string, { lead: Guess }>): st
 function supposed(suspect: Suspect, idea: Idea, kinds: ReadonlySet<Idea['kind']>): SupposedSlip {
   const { reading } = suspect;
   const typed = reading.text === undefined ? undefined : typedLength(reading.text, reading.unit ?? 'mm');
-  const wouldRead = reading.kind === 'lean' ? `${((idea.value * 180) / Math.PI).toFixed(1)}°` : inTheSameWriting(idea.value, typed);
+  const wouldRead =
+    reading.kind === 'lean' ? `${((idea.value * 180) / Math.PI).toFixed(1)}°` : inTheSameWriting(idea.value, typed);
   return {
     reading: reading.id,
     kind: idea.kind,

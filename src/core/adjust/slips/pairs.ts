@@ -58,11 +58,22 @@ function leaveOutBoth(
     const sigma = at(problem.sigma, row);
     // Variance of a reading minus its prediction with both left out: sigma² (S_KK⁻¹)_ii.
     const redundancy = out.determinant / own;
-    return { row, reading, sigma, redundancy, square, predicted: at(computed, row), spread: sigma / Math.sqrt(redundancy), x };
+    return {
+      row,
+      reading,
+      sigma,
+      redundancy,
+      square,
+      predicted: at(computed, row),
+      spread: sigma / Math.sqrt(redundancy),
+      x,
+    };
   };
   const first = one(i, out.d);
   const second = one(j, out.a);
-  return first === undefined || second === undefined ? undefined : { first, second, square, a: out.a, b: out.b, d: out.d };
+  return first === undefined || second === undefined
+    ? undefined
+    : { first, second, square, a: out.a, b: out.b, d: out.d };
 }
 
 /** Two readings written each on the other's line. */
@@ -178,7 +189,8 @@ export function guessTwo(
     const [mine, theirs] = [ideasFor(outlook, first).slice(0, 8), ideasFor(outlook, second).slice(0, 8)];
     for (const p of mine) {
       for (const q of theirs) {
-        const own = (idea: Idea): boolean => idea.kind !== 'unexplained' && idea.belongsTo === undefined && idea.valueSigma === 0;
+        const own = (idea: Idea): boolean =>
+          idea.kind !== 'unexplained' && idea.belongsTo === undefined && idea.valueSigma === 0;
         let joint = -0.5 * (p.misfit * p.misfit + q.misfit * q.misfit);
         if (own(p) && own(q)) {
           const zi = (p.value - first.predicted) / first.sigma;

@@ -22,8 +22,10 @@ export function guessPeeled(
   prior: (suspect: Suspect) => number,
 ): Guess[] {
   const guesses: Guess[] = [];
-  for (const start of starts) {
-    const peeled = peel(outlook, weight, start, freedom);
+  const outliers = robustOutliers(outlook);
+  for (const [k, start] of starts.entries()) {
+    // The robust shape comes first, and says itself which readings it let go of.
+    const peeled = peel(outlook, weight, start, freedom, k === 0 ? outliers : []);
     if (peeled === undefined) continue;
     const guess = explain(outlook, weight, peeled.rows, peeled.fit, prior);
     if (guess !== undefined) guesses.push(guess);
@@ -31,15 +33,23 @@ export function guessPeeled(
   return guesses;
 }
 
+/** Accusable rows far off at the robust shape. */
+function robustOutliers(outlook: Outlook): number[] {
+  const { problem, cf } = outlook;
+  return accusable(problem, outlook).filter((r) => Math.abs(at(cf.evaluation.residual, r)) > 6 * at(problem.sigma, r));
+}
+
 function peel(
   outlook: Outlook,
   weight: Float64Array,
   start: Float64Array,
   freedom: number,
+  first: readonly number[],
 ): { rows: number[]; fit: SolveResult } | undefined {
   const { problem, cf } = outlook;
   const left = Float64Array.from(weight);
-  const rows: number[] = [];
+  const rows: number[] = first.length <= MOST ? [...first] : [];
+  for (const r of rows) left[r] = 0;
   const enough = (): number => chiSquareUpperQuantile(1e-3, Math.max(1, freedom - rows.length));
   const candidates = accusable(problem, outlook);
   let fit = minimise(cf.ne, start, left, 40);
@@ -87,7 +97,18 @@ function explain(
     const known = Math.max(0, 1 - at(leverage, row));
     const redundancy = 1 / (1 + known);
     const predicted = at(fit.evaluation.computed, row);
-    return [{ row, reading, sigma, redundancy, square: fit.square, predicted, spread: sigma / Math.sqrt(redundancy), x: fit.x }];
+    return [
+      {
+        row,
+        reading,
+        sigma,
+        redundancy,
+        square: fit.square,
+        predicted,
+        spread: sigma / Math.sqrt(redundancy),
+        x: fit.x,
+      },
+    ];
   });
   const swap = swappedPair(suspects);
   const parts = suspects.map((suspect): { suspect: Suspect; idea: Idea } | undefined => {
@@ -113,7 +134,9 @@ function swappedPair(suspects: readonly Suspect[]): readonly [Suspect, Suspect] 
   for (const [i, a] of suspects.entries()) {
     for (const b of suspects.slice(i + 1)) {
       if (a.reading.kind !== b.reading.kind) continue;
-      const fits = Math.abs(b.reading.value - a.predicted) < 4 * a.spread && Math.abs(a.reading.value - b.predicted) < 4 * b.spread;
+      const fits =
+        Math.abs(b.reading.value - a.predicted) < 4 * a.spread &&
+        Math.abs(a.reading.value - b.predicted) < 4 * b.spread;
       if (fits) return [a, b];
     }
   }

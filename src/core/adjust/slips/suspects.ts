@@ -2,8 +2,8 @@ import { at, ix } from '../array.ts';
 import { covarianceOf } from '../covariance.ts';
 import type { NetworkReading, Side } from '../model.ts';
 import type { Problem } from '../problem.ts';
-import { minimise } from '../solve.ts';
 import { UNCHECKED } from '../reliability.ts';
+import { minimise } from '../solve.ts';
 import { logShare, type SlipKind } from './kinds.ts';
 import { misreadings } from './misreadings.ts';
 import type { Outlook } from './outlook.ts';
@@ -120,7 +120,9 @@ export function ideasFor(outlook: Outlook, suspect: Suspect): Idea[] {
   const { reading, sigma, spread, predicted, redundancy } = suspect;
   const ideas: Idea[] = [];
   const lost = LOG_ROOT_2PI + Math.log(sigma) - 0.5 * Math.log(redundancy);
-  for (const m of reading.text === undefined || reading.kind === 'lean' ? [] : misreadings(reading.text, reading.unit ?? 'mm')) {
+  for (const m of reading.text === undefined || reading.kind === 'lean'
+    ? []
+    : misreadings(reading.text, reading.unit ?? 'mm')) {
     const wide = Math.hypot(spread, m.spread);
     const misfit = (m.mm - predicted) / wide;
     if (Math.abs(misfit) > 6) continue;
@@ -169,11 +171,14 @@ function elsewhere(outlook: Outlook, suspect: Suspect, lost: number): Idea[] {
     return ideas;
   }
   if (reading.kind !== 'straight' || to === undefined) return [];
-  const mirrored = (p: number): number[] => all.filter((q) => q !== from && q !== to && opposite(points[p]?.sides, points[q]?.sides));
+  const mirrored = (p: number): number[] =>
+    all.filter((q) => q !== from && q !== to && opposite(points[p]?.sides, points[q]?.sides));
   const across = [
     ...mirrored(from).map((q) => [q, to]),
     ...mirrored(to).map((q) => [from, q]),
-    ...mirrored(from).flatMap((p) => mirrored(to).map((q) => [p, q])).filter(([p, q]) => p !== q),
+    ...mirrored(from)
+      .flatMap((p) => mirrored(to).map((q) => [p, q]))
+      .filter(([p, q]) => p !== q),
   ];
   for (const pair of across) consider('port-for-starboard', pair, 1 / across.length);
   const near = 2 * Math.max(1, count - 2);
@@ -197,7 +202,11 @@ function opposite(a: readonly Side[] | undefined, b: readonly Side[] | undefined
 }
 
 /** Distance of two points (or height of one) and the variance of that. */
-function lengthBetween(outlook: Outlook, x: Float64Array, pair: readonly number[]): { length: number; variance: number } {
+function lengthBetween(
+  outlook: Outlook,
+  x: Float64Array,
+  pair: readonly number[],
+): { length: number; variance: number } {
   const { cf, problem } = outlook;
   const [p = 0, q] = pair;
   if (q === undefined) return { length: at(x, 3 * p + 2), variance: covarianceOf(cf, p, 2, p, 2) };
@@ -207,7 +216,12 @@ function lengthBetween(outlook: Outlook, x: Float64Array, pair: readonly number[
   for (let a = 0; a < problem.dimension; a++) {
     for (let b = 0; b < problem.dimension; b++) {
       const j = ((d[a] ?? 0) * (d[b] ?? 0)) / (length * length);
-      variance += j * (covarianceOf(cf, p, a, p, b) + covarianceOf(cf, q, a, q, b) - covarianceOf(cf, p, a, q, b) - covarianceOf(cf, q, a, p, b));
+      variance +=
+        j *
+        (covarianceOf(cf, p, a, p, b) +
+          covarianceOf(cf, q, a, q, b) -
+          covarianceOf(cf, p, a, q, b) -
+          covarianceOf(cf, q, a, p, b));
     }
   }
   return { length, variance };

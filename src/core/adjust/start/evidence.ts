@@ -83,3 +83,48 @@ function inFrame(
   else if (kind === 'known') set(axis === 'x' ? 0 : axis === 'y' ? 1 : 2, value);
   else if (kind === 'centre') for (let k = 0; k < points; k++) set(1, 0, ix(refs, k) / 3);
 }
+
+/**
+ * The evidence without distances that no triangle they stand in allows: one side longer than the other two together
+ * votes against all three, and the reading with most votes goes first. Undefined where nothing is impossible.
+ */
+export function withoutImpossible(evidence: Evidence): Evidence | undefined {
+  const spans = evidence.spans.map((list) => [...list]);
+  let dropped = 0;
+  for (; dropped < 8; dropped++) {
+    const worst = mostImpossible(spans);
+    if (worst === undefined) break;
+    const [a, b] = worst;
+    spans[a] = (spans[a] ?? []).filter((s) => s.to !== b);
+    spans[b] = (spans[b] ?? []).filter((s) => s.to !== a);
+  }
+  return dropped === 0 ? undefined : { ...evidence, spans };
+}
+
+function mostImpossible(spans: readonly (readonly Span[])[]): readonly [number, number] | undefined {
+  const votes = new Map<number, number>();
+  const count = spans.length;
+  const vote = (a: number, b: number): void => {
+    const key = Math.min(a, b) * count + Math.max(a, b);
+    votes.set(key, (votes.get(key) ?? 0) + 1);
+  };
+  spans.forEach((list, a) => {
+    for (const ab of list) {
+      if (ab.to <= a) continue;
+      for (const ac of list) {
+        const bc = ac.to > ab.to ? spans[ab.to]?.find((s) => s.to === ac.to) : undefined;
+        if (bc === undefined) continue;
+        const longest = Math.max(ab.length, ac.length, bc.length);
+        const slack = ab.length + ac.length + bc.length - 2 * longest;
+        if (slack > -5 * (ab.sigma + ac.sigma + bc.sigma)) continue;
+        vote(a, ab.to);
+        vote(a, ac.to);
+        vote(ab.to, ac.to);
+      }
+    }
+  });
+  let best: readonly [number, number] | undefined;
+  let most = 0;
+  for (const [key, n] of votes) if (n > most) [most, best] = [n, [Math.trunc(key / count), key % count]];
+  return best;
+}
