@@ -13,10 +13,16 @@ import { missingMark } from './rules/missing-mark.ts';
 import { missingPhoto } from './rules/missing-photo.ts';
 import { missingReading } from './rules/missing-reading.ts';
 import { missingRun } from './rules/missing-run.ts';
+import { pointFloats } from './rules/point-floats.ts';
+import { pointLoose } from './rules/point-loose.ts';
 import { portStarboard } from './rules/port-starboard.ts';
+import { readingDoubted } from './rules/reading-doubted.ts';
+import { readingUnchecked } from './rules/reading-unchecked.ts';
 import { runBackwards } from './rules/run-backwards.ts';
 import { runSum } from './rules/run-sum.ts';
+import { slipUnseen } from './rules/slip-unseen.ts';
 import { takesDisagree } from './rules/takes-disagree.ts';
+import { twoShapes } from './rules/two-shapes.ts';
 import { unmeasuredReading } from './rules/unmeasured-reading.ts';
 import { unsureChoice } from './rules/unsure-choice.ts';
 
@@ -45,4 +51,10 @@ export const rules: readonly Rule[] = [
   unsureChoice,
   carried,
   askedAgain,
+  readingDoubted,
+  pointFloats,
+  twoShapes,
+  readingUnchecked,
+  pointLoose,
+  slipUnseen,
 ];

@@ -1,6 +1,7 @@
 import type { Fastener, Sheet, SheetPiece, SheetPoint, SheetReading, SheetRun, Take } from '../job/index.ts';
 import type { Subject } from './finding.ts';
 import type { Limits } from './limits.ts';
+import type { PieceJudgement } from './piece-judgement.ts';
 import { type Instruments, sigmaOf } from './sigma.ts';
 
 /** A reading that has a value. */
@@ -19,6 +20,8 @@ export interface Context {
   takeSigma(reading: SheetReading, take: Take): number;
   /** Standard deviation of a reading's value, in its unit. */
   sigma(reading: SheetReading): number;
+  /** What the engine makes of a piece; computed once, when a rule first asks. */
+  judgement(piece: string): PieceJudgement | null;
   /** The step where a person deals with a reading: its own, or that of its run. */
   slotOf(reading: SheetReading): string | null;
 }
@@ -33,13 +36,16 @@ export const takeIds = (...readings: readonly SheetReading[]): string[] =>
 
 export const aboutReading = (reading: SheetReading): Subject => ({ on: 'reading', id: reading.id });
 
-export function makeContext(sheet: Sheet, limits: Limits, instruments: Instruments): Context {
+export type Judge = (context: Context, piece: string) => PieceJudgement | null;
+
+export function makeContext(sheet: Sheet, limits: Limits, instruments: Instruments, judge: Judge): Context {
   const byId = <T extends { readonly id: string }>(list: readonly T[]) => new Map(list.map((item) => [item.id, item]));
   const runs = byId(sheet.runs);
   const sigmas = new Map<string, number>();
   const takeSigma: Context['takeSigma'] = (reading, take) =>
     sigmaOf(reading, take, take.who, instruments, sheet.fraction);
-  return {
+  const judged = new Map<string, PieceJudgement | null>();
+  const context: Context = {
     sheet,
     limits,
     readings: byId(sheet.readings),
@@ -56,6 +62,14 @@ export function makeContext(sheet: Sheet, limits: Limits, instruments: Instrumen
       sigmas.set(reading.id, sigma);
       return sigma;
     },
+    judgement(piece) {
+      const before = judged.get(piece);
+      if (before !== undefined) return before;
+      const made = judge(context, piece);
+      judged.set(piece, made);
+      return made;
+    },
     slotOf: (reading) => reading.slot ?? (reading.run === undefined ? null : (runs.get(reading.run)?.slot ?? null)),
   };
+  return context;
 }

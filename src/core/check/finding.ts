@@ -23,6 +23,12 @@ export const RuleKey = z.enum([
   'unsure-choice',
   'carried',
   'asked-again',
+  'reading-doubted',
+  'point-floats',
+  'two-shapes',
+  'reading-unchecked',
+  'point-loose',
+  'slip-unseen',
 ]);
 export type RuleKey = z.infer<typeof RuleKey>;
 

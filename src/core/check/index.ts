@@ -3,5 +3,6 @@ export { rules } from './catalogue.ts';
 export { Finding, RuleKey, type Subject } from './finding.ts';
 export { type Gate, gates } from './gates.ts';
 export { defaultLimits } from './limits.ts';
-export { type CheckOptions, check } from './runner.ts';
+export { type PieceJudgement, solutionOf } from './piece-judgement.ts';
+export { type CheckOptions, check, type Judgement, judge } from './runner.ts';
 export { defaultInstruments, sigmaOf } from './sigma.ts';

@@ -12,6 +12,13 @@ export interface Limits {
   /** Share by which spacing and ends may miss their limits before anybody is bothered. */
   readonly slack: number;
   readonly portStarboard: number;
+  /**
+   * How far a point the cloth depends on may lie from its neighbours and marks, 95 %, and how far the largest slip nobody
+   * would notice may move it. line: edges, fasteners, track ends; corner: corners on a cord. Doubled where an owner measured.
+   */
+  readonly tolerance: { readonly line: number; readonly corner: number };
+  readonly unseen: { readonly line: number; readonly corner: number };
+  readonly ownerFactor: number;
   /** How many times longer or shorter than the guide's layout a length may be. */
   readonly layoutRatio: number;
   /** What a value of a kind may be on a boat at all. */
@@ -29,6 +36,9 @@ export const defaultLimits: Limits = {
   fastenerEnd: 50,
   slack: 0.1,
   portStarboard: 25,
+  tolerance: { line: 6, corner: 12 },
+  unseen: { line: 12, corner: 25 },
+  ownerFactor: 2,
   layoutRatio: 4,
   plausible: {
     straight: { min: 5, max: 25_000 },

@@ -82,5 +82,18 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
     numbers.why === 'loose'
       ? `${numbers.entries} entries wait for the rest of their job.`
       : `${numbers.entries} entries (${numbers.kind}) cannot be understood by this version. They are kept.`,
+  'reading-doubted': ({ names }) =>
+    names.length === 1
+      ? `${names[0]} does not fit the other readings. Read it again.`
+      : `Something here does not fit. Read again: ${names.join(', ')}.`,
+  'point-floats': ({ names }) =>
+    `${names[0]} is not fixed yet: with these readings it could lie elsewhere. It needs another tape.`,
+  'two-shapes': ({ names, numbers }) =>
+    `Two shapes fit these readings (${names.join(', ')} could lie on either side).${numbers.from === null ? '' : ` One tape decides: ${numbers.from}–${numbers.to}.`}`,
+  'reading-unchecked': ({ names }) => `${names[0]}: nothing else would show a slip here. Read it a second time.`,
+  'point-loose': ({ names, show }) =>
+    `${names[0]} is only sure within ${show('sure')}; the piece needs ${show('limit')}.`,
+  'slip-unseen': ({ names, show }) =>
+    `A slip in ${names[1]} could move ${names[0]} by ${show('shift')} and nobody would notice. Read it a second time.`,
   'asked-again': ({ names, numbers }) => `The shop asks again: ${names[0]}${numbers.note ? `. ${numbers.note}` : ''}`,
 };

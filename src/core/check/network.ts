@@ -1,0 +1,104 @@
+import type { Network, NetworkPoint, NetworkReading, Side } from '../adjust/index.ts';
+import type { SheetPoint, SheetReading, Take } from '../job/index.ts';
+import { type Context, isMeasured, liveTakes, type Measured } from './context.ts';
+
+const SIDES: ReadonlySet<string> = new Set<Side>(['port', 'starboard', 'forward', 'aft', 'above', 'below']);
+
+/** The sheet of a piece as the engine takes it: what was measured in the piece's own space, each reading once. */
+export function networkOf(context: Context, pieceId: string): Network {
+  const { sheet } = context;
+  const flat = context.pieces.get(pieceId)?.flat ?? false;
+  const known = knownPoints(context, pieceId);
+  const readings = sheet.readings.flatMap((reading): NetworkReading[] => {
+    if (reading.piece !== pieceId || !isMeasured(reading) || !belongs(reading, flat)) return [];
+    return [networkReading(context, reading)];
+  });
+  const used = new Set(readings.flatMap((reading) => [...reading.points, ...(reading.baseline ?? [])]));
+  const neighbours = neighboursOf(context, pieceId);
+  const points = sheet.points
+    .filter((point) => point.pieces.includes(pieceId) && (used.has(point.id) || known.has(point.id)))
+    .map((point) => networkPoint(point, known.has(point.id), neighbours.get(point.id) ?? []));
+  return { dimension: flat ? 2 : 3, points, readings };
+}
+
+/**
+ * Fasteners along a run have no places of their own, only stations, and are checked against the whole of their run. A
+ * height says nothing about where a point lies in a flat piece.
+ */
+function belongs(reading: SheetReading, flat: boolean): boolean {
+  if (reading.kind === 'known') return false;
+  if (reading.kind === 'running' && reading.points.length < 2) return false;
+  return !(flat && (reading.kind === 'height' || reading.kind === 'level' || reading.kind === 'plumb'));
+}
+
+function networkPoint(point: SheetPoint, known: boolean, neighbours: readonly string[]): NetworkPoint {
+  const { id, label, role, nominal } = point;
+  return {
+    id,
+    label,
+    role,
+    sides: point.sides.filter((side): side is Side => SIDES.has(side)),
+    needed: role !== 'mark' && role !== 'obstruction',
+    neighbours,
+    ...(nominal ? (known ? { known: nominal } : { nominal }) : {}),
+  };
+}
+
+function networkReading(context: Context, reading: Measured): NetworkReading {
+  const takes = liveTakes(reading);
+  const agree = takesAgree(context, reading, takes);
+  // Takes that contradict each other are a finding of their own; until it is settled the latest look counts.
+  const last = takes.at(-1);
+  const run = reading.run === undefined ? undefined : context.runs.get(reading.run);
+  const { kind, baseline, sequence } = reading;
+  return {
+    id: reading.id,
+    kind,
+    points:
+      kind === 'girth' && run?.whole === reading.id
+        ? run.points
+        : [...reading.points.slice(0, 1), ...(reading.via ?? []), ...reading.points.slice(1)],
+    value: agree ? reading.value : (last?.value ?? reading.value),
+    sigma: context.sigma(reading),
+    takes: takes.length,
+    confirmed: takes.length > 1 && agree,
+    ...(baseline ? { baseline } : {}),
+    ...(sequence === undefined ? {} : { sequence }),
+    ...(reading.run === undefined ? {} : { run: reading.run }),
+    ...(reading.toward && SIDES.has(reading.toward) ? { direction: reading.toward as Side } : {}),
+    ...(last && last.unit !== 'deg' ? { text: last.text, unit: last.unit } : {}),
+  };
+}
+
+/** Whether every take of a reading lies within what the tape explains of every other. */
+export function takesAgree(context: Context, reading: SheetReading, takes: readonly Take[]): boolean {
+  const values = takes.map((take) => take.value);
+  const sigma = Math.max(0, ...takes.map((take) => context.takeSigma(reading, take)));
+  return Math.max(...values) - Math.min(...values) <= context.limits.takeSigmas * Math.SQRT2 * sigma;
+}
+
+function knownPoints(context: Context, pieceId: string): ReadonlySet<string> {
+  return new Set(
+    context.sheet.readings.flatMap((reading) =>
+      reading.piece === pieceId && reading.kind === 'known' && isMeasured(reading) ? reading.points : [],
+    ),
+  );
+}
+
+/** What lies next to a point on the cloth: along its runs, round its boxes, and across to its mirror twin's neighbours. */
+function neighboursOf(context: Context, pieceId: string): ReadonlyMap<string, string[]> {
+  const found = new Map<string, string[]>();
+  const join = (a: string | undefined, b: string | undefined): void => {
+    if (a === undefined || b === undefined || a === b) return;
+    for (const [from, to] of [[a, b] as const, [b, a] as const]) {
+      const list = found.get(from);
+      if (!list) found.set(from, [to]);
+      else if (!list.includes(to)) list.push(to);
+    }
+  };
+  const runs = context.sheet.runs.filter((run) => run.piece === pieceId).map((run) => run.points);
+  for (const points of runs) for (const [i, point] of points.entries()) join(point, points[i + 1]);
+  for (const box of context.pieces.get(pieceId)?.boxes ?? [])
+    for (const [i, point] of box.entries()) join(point, box[(i + 1) % box.length]);
+  return found;
+}
