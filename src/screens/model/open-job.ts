@@ -1,17 +1,17 @@
 import { computed, signal } from '@preact/signals';
-import { check, type Finding, type Gate, gates } from '../../core/check/index.ts';
 import { type Entry, type EntryKind, fold, heads, type Payload, type Sheet } from '../../core/job/index.ts';
 import { now, uuid } from '../../device/clock.ts';
+import { type JobJudgement, judgeJob } from '../../device/judge/index.ts';
 import type { StoredPhoto } from '../../device/store/index.ts';
 import { actor, device, store } from './services.ts';
 
 /** The job on the screen: its logbook and what follows from it. */
-export interface OpenJob {
+export interface OpenJob extends JobJudgement {
   id: string;
   entries: readonly Entry[];
   sheet: Sheet;
-  findings: readonly Finding[];
-  gates: { leave: Gate; cut: Gate };
+  /** The judgement is of these very entries, not of a moment before. Nothing is cleared while it is not. */
+  judged: boolean;
   /** Entries on disk that could not be read; left as they are. */
   damaged: number;
 }
@@ -25,16 +25,38 @@ otherTabs?.addEventListener('message', (event: MessageEvent<unknown>) => {
   if (id !== undefined && event.data === id) void loadJob(id);
 });
 
-function derive(id: string, entries: readonly Entry[], damaged = 0): OpenJob {
-  const folded = fold(entries);
-  const findings = check(folded);
-  return { id, entries, sheet: folded, findings, gates: gates(folded, findings), damaged };
+/** Longer than this no screen waits for a judgement before it shows what was typed; ms. */
+const PATIENCE = 60;
+let pending: Promise<unknown> = Promise.resolve();
+
+/** Resolves when what is shown has been judged. */
+export const judged = (): Promise<unknown> => pending;
+
+/** Shows a state of the job: at once with its judgement where that is quick, otherwise the judgement follows. */
+async function show(id: string, entries: readonly Entry[], damaged: number): Promise<void> {
+  const sheet = fold(entries);
+  const before = openJob.value?.id === id ? openJob.value : null;
+  const judging = judgeJob(id, entries);
+  pending = judging.catch(() => undefined);
+  const soon = before ? await Promise.race([judging, later(PATIENCE)]) : await judging;
+  if (soon) {
+    openJob.value = { ...soon, id, entries, sheet, damaged, judged: true };
+    return;
+  }
+  if (before) openJob.value = { ...before, id, entries, sheet, damaged, judged: false };
+  pending = judging.then((judgement) => {
+    const now = openJob.value;
+    if (now?.entries === entries) openJob.value = { ...now, ...judgement, judged: true };
+  });
 }
+
+const later = (ms: number): Promise<null> => new Promise((resolve) => setTimeout(() => resolve(null), ms));
 
 /** Reads a job from the device and shows it; null when there is none. What is not written yet is among it. */
 export async function loadJob(id: string): Promise<OpenJob | null> {
   const { entries, damaged } = await store().readJob(id);
-  openJob.value = entries.length === 0 && damaged.length === 0 ? null : derive(id, entries, damaged.length);
+  if (entries.length === 0 && damaged.length === 0) openJob.value = null;
+  else await show(id, entries, damaged.length);
   return openJob.value;
 }
 
@@ -69,7 +91,7 @@ export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = 
     if (!job) throw new Error('no job is open');
     const made = makeEntries(job.id, job.entries, deeds);
     await write(made, photos);
-    if (openJob.value?.id === job.id) openJob.value = derive(job.id, [...openJob.value.entries, ...made], job.damaged);
+    if (openJob.value?.id === job.id) await show(job.id, [...openJob.value.entries, ...made], job.damaged);
     otherTabs?.postMessage(job.id);
     return made;
   });
@@ -105,7 +127,7 @@ export async function beginJob(deeds: readonly Deed[]): Promise<string> {
   const id = uuid();
   const made = makeEntries(id, [], deeds);
   await write(made, []);
-  openJob.value = derive(id, made);
+  await show(id, made, 0);
   return id;
 }
 

@@ -136,8 +136,12 @@ export const bench = {
   decide: {
     clear: 'Clear to cut',
     clearAgain: 'Judge again: clear to cut',
-    meaning:
-      'Cleared by rules only: nobody has computed yet how sure each point is. The rules found nothing missing and no contradiction among the readings. Your name and this state go into the history; any later change voids it.',
+    meaning: {
+      engine:
+        'Every point the cloth depends on is fixed, checked and within tolerance, and nothing contradicts. Your name and this state go into the history; any later change voids it.',
+      rules:
+        'Cleared by rules only: nobody has computed how sure each point is. The rules found nothing missing and no contradiction among the readings. Your name and this state go into the history; any later change voids it.',
+    },
     nameless: 'Your name is not set on this device, so the history will say “Shop”.',
     sure: 'Yes, clear to cut',
     inWay: (count: number) =>
@@ -145,7 +149,7 @@ export const bench = {
     stands: (who: string, when: string) => `Clear to cut, said ${who}, ${when}.`,
     basis: {
       rules: 'Cleared by rules only: nobody has computed yet how sure each point is.',
-      engine: 'Cleared on computed points.',
+      engine: 'Every point the cloth depends on is fixed, checked and within tolerance.',
     },
     voided: (who: string, when: string) => `No longer clear to cut. ${who} cleared it ${when}; this has changed since:`,
     more: (count: number) => `and ${count} more, all in the history`,

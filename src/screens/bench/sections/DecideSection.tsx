@@ -22,7 +22,9 @@ export function DecideSection({ job, piece, lit }: { job: OpenJob; piece: SheetP
     <Section at="decide">
       {last && (stands ? <Standing clearance={last} /> : <Voided clearance={last} job={job} />)}
       {!clear && <InTheWay job={job} standing={standing} lit={lit} />}
-      {clear && !stands && <ClearButton key={piece.id} job={job} piece={piece.id} again={last !== null} />}
+      {clear && !stands && job.judged && (
+        <ClearButton key={piece.id} job={job} piece={piece.id} again={last !== null} />
+      )}
       {asking.value?.piece !== piece.id && (
         <button type="button" class="button" onClick={() => beginAsk(job, piece.id)} data-testid="ask-again">
           {words.ask.begin}
@@ -31,6 +33,10 @@ export function DecideSection({ job, piece, lit }: { job: OpenJob; piece: SheetP
     </Section>
   );
 }
+
+/** The engine has the shape and how sure it is; a piece it cannot compute is judged by rules only. */
+const basisOf = (job: OpenJob, piece: string): 'engine' | 'rules' =>
+  job.pieces.get(piece)?.adjustment.state === 'solved' ? 'engine' : 'rules';
 
 /** Pressed once it says what it means; pressed again it is written. A change in between asks anew. */
 function ClearButton({ job, piece, again }: { job: OpenJob; piece: string; again: boolean }) {
@@ -48,13 +54,13 @@ function ClearButton({ job, piece, again }: { job: OpenJob; piece: string; again
     );
   return (
     <Banner tone="note">
-      <p>{words.meaning}</p>
+      <p>{words.meaning[basisOf(job, piece)]}</p>
       {actor.value.name === '' && <p class="small">{words.nameless}</p>}
       <div class="row">
         <button
           type="button"
           class="button main"
-          onClick={() => void act('piece.clear', { piece, judged: heads(job.entries), basis: 'rules' })}
+          onClick={() => void act('piece.clear', { piece, judged: heads(job.entries), basis: basisOf(job, piece) })}
           data-testid="clear-sure"
         >
           {words.sure}

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { findingsOn } from '../../model/findings.ts';
-import { act, type OpenJob } from '../../model/open-job.ts';
+import { act, judged, type OpenJob } from '../../model/open-job.ts';
 import { readingName, readLength } from '../../model/words.ts';
 import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
@@ -89,6 +89,7 @@ function useEntry(job: OpenJob, reading: SheetReading, onward: () => void, asked
     const typed = text.trim();
     type('');
     await act('take.add', { reading: reading.id, text: typed, unit: parsed.unit, value: parsed.mm });
+    await judged();
     if (findingsOn(null, 'reading', reading.id).length === 0) onward();
   };
   return { text, refusal, onlyGoOn, type, record };
