@@ -47,8 +47,8 @@ test('the installer measures both pieces offline, makes a slip, sees it named, m
     await installer.begin('R. Sample', 'Perla', 'Sam');
     await installer.addPiece('Tension shade');
     await installer.walk(truthOf('tension-shade'));
-    await phone.page.getByRole('heading', { name: 'Before you leave' }).waitFor();
-    await phone.page.getByText('Clear to leave').waitFor();
+    await installer.secondLooks(truthOf('tension-shade'));
+    await phone.page.getByText(/Clear to leave. Everything the cloth depends on is fixed within/).waitFor();
     await shot(phone.page, 'leave-clear');
 
     await phone.page.getByRole('link', { name: 'Back' }).tap();
@@ -75,6 +75,7 @@ test('the installer measures both pieces offline, makes a slip, sees it named, m
       await installer.next();
       return true;
     });
+    await installer.secondLooks(truth);
     await phone.page.getByText('Clear to leave').waitFor();
     await phone.page.getByRole('link', { name: 'Send to the shop' }).tap();
     const packet = await installer.savePacket();
@@ -94,7 +95,7 @@ test('the shop opens the packet, cannot clear what was doubted, and asks one rea
   await withPhone(app.url, { profile: atShop, screen: 'desk' }, async (phone) => {
     const { page } = phone;
     await phone.open('#/bench');
-    await openPacket(phone, packets.sent, 'R. Sample – Perla: 143 new entries');
+    await openPacket(phone, packets.sent, 'R. Sample – Perla: 148 new entries');
     await openPacket(phone, packets.sent, 'nothing new');
     const damaged = keep(packets.sent, 'damaged');
     writeFileSync(damaged, readFileSync(damaged, 'utf8').replace('"text":"75 11/16"', '"text":"76 11/16"'));
@@ -139,7 +140,7 @@ test('the dock sees the question as an open step, reads again, and sends', async
   });
 });
 
-test('the shop merges the answer, clears both pieces by rules, and a later change voids it', async () => {
+test('the shop merges the answer, clears both pieces, and a later change voids it', async () => {
   await withPhone(app.url, { profile: atShop, screen: 'desk' }, async (phone) => {
     const { page } = phone;
     await phone.open('#/bench');
@@ -151,7 +152,7 @@ test('the shop merges the answer, clears both pieces by rules, and a later chang
     for (const piece of ['Tension shade', 'Open-bow cover']) {
       await page.getByRole('button', { name: new RegExp(`^${piece}`) }).click();
       await page.getByTestId('clear').click();
-      await page.getByText('Cleared by rules only').first().waitFor();
+      await page.getByText('fixed, checked and within tolerance').first().waitFor();
       await page.getByTestId('clear-sure').click();
       await page.getByText(/Clear to cut, said/).waitFor();
     }

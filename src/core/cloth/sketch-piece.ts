@@ -11,9 +11,10 @@ export interface PieceSketch {
 
 /**
  * Where to draw the points of a piece as it stands: pulled from the guide's nominal places by the readings taken so
- * far. A drawing, not an adjustment: it carries no uncertainty and nothing is cut from it.
+ * far. A drawing, not an adjustment: it carries no uncertainty and nothing is cut from it. Where the engine has the shape,
+ * its places are drawn instead.
  */
-export function sketchPiece(sheet: Sheet, pieceId: string): PieceSketch {
+export function sketchPiece(sheet: Sheet, pieceId: string, adjusted: ReadonlyMap<string, Place> = NONE): PieceSketch {
   const piece = sheet.pieces.find((candidate) => candidate.id === pieceId);
   const points = sheet.points.filter((point) => point.pieces.includes(pieceId));
   const towards = polesStandAft(sheet, pieceId) ? -1 : 1;
@@ -35,6 +36,14 @@ export function sketchPiece(sheet: Sheet, pieceId: string): PieceSketch {
       for (const id of [first, second]) if (id !== undefined) measured.add(id);
     } else if (reading.kind === 'height' && a !== undefined && !piece?.flat) heights.push({ i: a, z: reading.value });
   }
+  if (adjusted.size > 0)
+    return {
+      places: placesOf(
+        points,
+        points.map((point, i) => placeOf(adjusted.get(point.id), nominal[i], towards)),
+      ),
+      measured,
+    };
   const drawn = piece?.flat
     ? sketch(
         nominal.map(([x, y]) => [x, y] as const),
@@ -43,6 +52,12 @@ export function sketchPiece(sheet: Sheet, pieceId: string): PieceSketch {
     : sketch(nominal, links, { heights });
   return { places: placesOf(points, drawn), measured };
 }
+
+const NONE: ReadonlyMap<string, Place> = new Map();
+
+/** An adjusted place, turned as the drawing is; the nominal one for a point the engine does not have. */
+const placeOf = (adjusted: Place | undefined, nominal: Place | undefined, towards: number): Place =>
+  adjusted ? [towards * adjusted[0], adjusted[1], adjusted[2]] : (nominal ?? [0, 0, 0]);
 
 const placesOf = (points: readonly SheetPoint[], places: readonly Place[]): Map<string, Place> =>
   new Map(points.map((point, i) => [point.id, places[i] ?? [0, 0, 0]]));

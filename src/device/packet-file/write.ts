@@ -1,14 +1,22 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
-import { encodeBase64, type Packet } from '../../core/packet/index.ts';
+import { check } from '../../core/check/index.ts';
+import { buildPacket, encodeBase64, type Packet } from '../../core/packet/index.ts';
 import { breathe } from './breathe.ts';
+
+/** A photo that could not go along: it is not here, its bytes are not what its hash says, or they cannot be read. */
+export type LeftOut = [sha256: string, why: 'missing' | 'damaged' | 'unreadable'];
 
 export interface WriteOptions {
   /** From 0 to 1, photo by photo. */
   onProgress?: (fraction: number) => void;
-  /** A photo that could not go along: it is not here, its bytes are not what its hash says, or they cannot be read. */
-  onLeftOut?: (sha256: string, why: 'missing' | 'damaged' | 'unreadable') => void;
+  onLeftOut?: (...left: LeftOut) => void;
 }
+
+export type GetPhotoBytes = (sha256: string) => Promise<Blob | ArrayBuffer | null>;
+
+/** What a packet is built from; its findings are those of the default limits. */
+export type PacketFileParts = Omit<Parameters<typeof buildPacket>[0], 'check'>;
 
 /** A multiple of three, so that base64 pads only at the end: 1 MiB of text. */
 const CHUNK = 3 * 256 * 1024;
@@ -20,7 +28,7 @@ const CHUNK = 3 * 256 * 1024;
  */
 export async function writePacketFile(
   document: Packet,
-  getPhotoBytes: (sha256: string) => Promise<Blob | ArrayBuffer | null>,
+  getPhotoBytes: GetPhotoBytes,
   options: WriteOptions = {},
 ): Promise<Blob> {
   const { photos, ...rest } = document;
@@ -40,10 +48,19 @@ export async function writePacketFile(
   return new Blob(parts, { type: 'application/json' });
 }
 
-async function encoded64(
-  hash: string,
-  getPhotoBytes: (sha256: string) => Promise<Blob | ArrayBuffer | null>,
-): Promise<Blob[] | 'missing' | 'damaged' | 'unreadable'> {
+/**
+ * Builds the packet of a job, seals it and writes it.
+ * @throws RangeError when there is no entry or the entries belong to more than one job
+ */
+export async function makePacketFile(
+  parts: PacketFileParts,
+  getPhotoBytes: GetPhotoBytes,
+  options: WriteOptions = {},
+): Promise<Blob> {
+  return writePacketFile(buildPacket({ ...parts, check: (sheet) => check(sheet) }), getPhotoBytes, options);
+}
+
+async function encoded64(hash: string, getPhotoBytes: GetPhotoBytes): Promise<Blob[] | LeftOut[1]> {
   try {
     const bytes = await getPhotoBytes(hash);
     if (bytes === null) return 'missing';

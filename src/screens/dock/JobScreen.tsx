@@ -23,7 +23,7 @@ export function JobScreen({ job }: { job: OpenJob }) {
       ))}
       {sheet.pieces.length > 0 && (
         <section class="stack">
-          <GateLine gate={job.gates.leave} />
+          <GateLine job={job} />
           <a class="button wide" href={routeHash({ at: 'leave', job: job.id })}>
             {words.toLeave}
           </a>
@@ -52,7 +52,7 @@ function PieceSummary({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
       <progress class="walk-progress" max={steps.length} value={done}>
         {words.progress(done, steps.length)}
       </progress>
-      <PieceDrawing sheet={job.sheet} piece={piece.id} width={360} height={220} />
+      <PieceDrawing judgement={job.pieces.get(piece.id)} sheet={job.sheet} piece={piece.id} width={360} height={220} />
       {asked > 0 && (
         <p class="state doubt">
           {words.askedAgain}: {words.remeasure(asked)}

@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { Finding } from '../../core/check/index.ts';
+import { uuid } from '../../device/clock.ts';
 import { say } from '../../text/index.ts';
 import { act, type OpenJob } from '../model/open-job.ts';
-import { routeHash } from '../model/route.ts';
+import { go, routeHash } from '../model/route.ts';
+import { pointLabel } from '../model/words.ts';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { GateLine } from '../parts/GateLine.tsx';
 import { ReasonPicker } from '../parts/ReasonPicker.tsx';
@@ -19,8 +21,9 @@ export function LeaveScreen({ job }: { job: OpenJob }) {
   return (
     <div class="page">
       <TopBar back={{ at: 'job', job: job.id }} title={words.heading} />
-      <GateLine gate={job.gates.leave} />
+      <GateLine job={job} />
       <Group heading={words.must} findings={must} job={job} />
+      <NextTapes job={job} />
       <Group heading={words.worth} findings={worth} job={job} acceptable />
       <Group heading={words.accepted} findings={accepted} job={job} />
       <Group heading={words.notes} findings={notes} job={job} />
@@ -28,6 +31,33 @@ export function LeaveScreen({ job }: { job: OpenJob }) {
         {say().dock.job.send}
       </a>
     </div>
+  );
+}
+
+/** The few tapes that would most help, from the engine: taken on, they become steps of the walk. */
+function NextTapes({ job }: { job: OpenJob }) {
+  const words = say().dock.leave;
+  const tapes = job.sheet.pieces.flatMap((piece) =>
+    (job.pieces.get(piece.id)?.advice?.set ?? []).map((tape) => ({ ...tape, piece: piece.id })),
+  );
+  if (tapes.length === 0) return null;
+  const take = async (tape: { from: string; to: string; piece: string }): Promise<void> => {
+    const reading = { id: uuid(), slot: null, kind: 'straight' as const, points: [tape.from, tape.to], needed: false };
+    await act('reading.add', { piece: tape.piece, reading });
+    go({ at: 'step', job: job.id, piece: tape.piece, step: reading.id });
+  };
+  return (
+    <section class="stack">
+      <h2>{words.tapes}</h2>
+      <p class="quiet small">{words.tapesHow}</p>
+      <div class="row">
+        {tapes.map((tape) => (
+          <button key={`${tape.from}${tape.to}`} type="button" class="button" onClick={() => void take(tape)}>
+            {words.addTape(`${pointLabel(job.sheet, tape.from)}–${pointLabel(job.sheet, tape.to)}`)}
+          </button>
+        ))}
+      </div>
+    </section>
   );
 }
 

@@ -23,7 +23,7 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
   return (
     <div class="page">
       <TopBar back={{ at: 'job', job: job.id }} title={name} />
-      <PieceDrawing sheet={job.sheet} piece={piece} width={360} height={280} />
+      <PieceDrawing judgement={job.pieces.get(piece)} sheet={job.sheet} piece={piece} width={360} height={280} />
       <ol class="list">
         {steps.map((step) => (
           <li key={step.key}>

@@ -1,8 +1,7 @@
-import { check } from '../../core/check/index.ts';
 import { heads } from '../../core/job/index.ts';
-import { buildPacket, packetFileName } from '../../core/packet/index.ts';
+import { packetFileName } from '../../core/packet/index.ts';
 import { now } from '../../device/clock.ts';
-import { writePacketFile } from '../../device/packet-file/index.ts';
+import { makePacketFile } from '../../device/packet-file/index.ts';
 import { type ShareOutcome, saveFile, shareFile } from '../../device/share.ts';
 import { type OpenJob, openJob } from './open-job.ts';
 import { actor, device, store } from './services.ts';
@@ -18,13 +17,13 @@ export interface ReadyPacket {
 export async function preparePacket(job: OpenJob): Promise<ReadyPacket> {
   let missingPhotos = 0;
   const made = { at: now(), device: device.value, by: actor.value };
-  const packet = buildPacket({ entries: job.entries, made, photos: job.sheet.photos, check: (sheet) => check(sheet) });
-  const blob = await writePacketFile(packet, async (sha256) => (await store().getPhoto(sha256))?.bytes ?? null, {
+  const parts = { entries: job.entries, made, photos: job.sheet.photos };
+  const blob = await makePacketFile(parts, async (sha256) => (await store().getPhoto(sha256))?.bytes ?? null, {
     onLeftOut: () => {
       missingPhotos += 1;
     },
   });
-  return { blob, name: packetFileName(packet.sheet, made), heads: heads(job.entries), missingPhotos };
+  return { blob, name: packetFileName(job.sheet, made), heads: heads(job.entries), missingPhotos };
 }
 
 /** Hands the packet over; remembers that a copy exists, so that the list can say what is not sent yet. */

@@ -1,17 +1,23 @@
-import type { Finding, Gate } from '../../core/check/index.ts';
+import type { Finding } from '../../core/check/index.ts';
 import { say } from '../../text/index.ts';
+import type { OpenJob } from '../model/open-job.ts';
+import { worstSureness } from '../model/sureness.ts';
+import { lengthText } from '../model/words.ts';
 import { Banner } from './marks.tsx';
 
 /** One line that says it all: clear, or what is still to do. */
-export function GateLine({ gate }: { gate: Gate }) {
+export function GateLine({ job }: { job: OpenJob }) {
   const words = say().dock.leave;
+  const gate = job.gates.leave;
+  const sure = worstSureness(job);
+  if (!job.judged) return <Banner tone="note">{words.checking}</Banner>;
   if (gate.clear)
     return (
       <Banner tone="good">
         <p>
-          <strong>{words.clear}</strong>
+          <strong>{sure === null ? words.clear : words.clearWithin(lengthText(sure, job.sheet))}</strong>
         </p>
-        <p class="small">{words.clearRules}</p>
+        {sure === null && <p class="small">{words.clearRules}</p>}
       </Banner>
     );
   return (
@@ -33,6 +39,9 @@ const counted: Partial<Record<Finding['rule'], Counted>> = {
   'missing-answer': 'question',
   'unsure-choice': 'question',
   'missing-run': 'run',
+  'reading-unchecked': 'second',
+  'reading-doubted': 'second',
+  'slip-unseen': 'second',
 };
 
 function countParts(standing: readonly Finding[]): string[] {

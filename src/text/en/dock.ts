@@ -129,6 +129,9 @@ export const dock = {
   leave: {
     heading: 'Before you leave',
     clear: 'Clear to leave. Everything asked for is there and nothing contradicts.',
+    clearWithin: (within: string) =>
+      `Clear to leave. Everything the cloth depends on is fixed within ${within} and checked.`,
+    checking: 'Checking…',
     clearRules: 'Checked by rules only: nobody has computed yet how sure each point is.',
     notYet: (parts: string) => `Not yet: ${parts}.`,
     must: 'Must be settled',
@@ -138,6 +141,9 @@ export const dock = {
     accept: 'It is right as it is',
     acceptWhy: 'Why is it right?',
     acceptReasons: ['Read twice, it is so', 'The boat is built so', 'The shop knows'],
+    tapes: 'Tapes that would settle it',
+    tapesHow: 'In this order; each may make the next one needless.',
+    addTape: (name: string) => `Tape ${name}`,
     none: 'Nothing.',
     goThere: 'Go there',
     and: (parts: string[]) =>
@@ -147,6 +153,7 @@ export const dock = {
       shot: (n: number) => (n === 1 ? 'one photo' : `${n} photos`),
       question: (n: number) => (n === 1 ? 'one answer' : `${n} answers`),
       run: (n: number) => (n === 1 ? 'one edge' : `${n} edges`),
+      second: (n: number) => (n === 1 ? 'one second look' : `${n} second looks`),
       other: (n: number) => (n === 1 ? 'one contradiction' : `${n} contradictions`),
     },
   },

@@ -66,9 +66,18 @@ export class Installer {
 
   async reading(text: string): Promise<void> {
     const key = this.stepKey();
+    const second = this.page.locator('.strip').getByText('Read it a second time');
+    const askedBefore = await second.isVisible();
     await this.type(text);
     await this.next();
-    if (key !== null) await this.movedFrom(key);
+    if (key === null) return;
+    // A reading that nothing else checks is asked for twice; the screen stays until the second look agrees.
+    const moved = this.movedFrom(key);
+    if (!askedBefore && (await Promise.race([moved.then(() => false), second.waitFor().then(() => true)]))) {
+      await this.type(text);
+      await this.next();
+    }
+    await moved;
   }
 
   async understandCautions(): Promise<void> {
@@ -131,6 +140,18 @@ export class Installer {
         await this.next();
       }
       await this.movedFrom(key);
+    }
+  }
+
+  /** From the list before leaving: reads again whatever nothing else would check. */
+  async secondLooks(truth: PieceTruth): Promise<void> {
+    const rows = this.page.getByRole('listitem').filter({ hasText: 'second time' });
+    await this.page.getByRole('heading', { name: 'Before you leave' }).waitFor();
+    while ((await rows.count()) > 0) {
+      await rows.first().getByRole('link', { name: 'Go there' }).tap();
+      await this.page.waitForURL(/#\/job\/.+\/.+\/.+/);
+      await this.reading(truth.readings[this.stepKey() ?? ''] ?? '');
+      await this.page.getByRole('heading', { name: 'Before you leave' }).waitFor();
     }
   }
 

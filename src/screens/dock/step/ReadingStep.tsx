@@ -50,18 +50,31 @@ export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps
       <div class="strip" role="status" aria-live="polite">
         {entry.refusal && <p class="state stop">{entry.refusal}</p>}
         {!entry.refusal && speaking.map((f) => <FindingLine key={f.id} finding={f} sheet={sheet} />)}
-        {speaking.length > 0 && !entry.refusal && <p>{words.readAgain(readingName(reading, sheet))}</p>}
+        {!entry.refusal && speaking.some((f) => !SAYS_SO.has(f.rule)) && (
+          <p>{words.readAgain(readingName(reading, sheet))}</p>
+        )}
       </div>
       <Takes reading={reading} sheet={sheet} />
       <div class="step-ask">
         <div class="step-drawing">
-          <PieceDrawing sheet={sheet} piece={piece} width={360} height={220} asked={reading} bad={badOf(speaking)} />
+          <PieceDrawing
+            judgement={job.pieces.get(piece)}
+            sheet={sheet}
+            piece={piece}
+            width={360}
+            height={220}
+            asked={reading}
+            bad={badOf(speaking)}
+          />
         </div>
         <Instruction reading={reading} job={job} />
       </div>
     </StepLayout>
   );
 }
+
+/** Findings whose own words ask for another reading. */
+const SAYS_SO: ReadonlySet<string> = new Set(['reading-unchecked', 'reading-doubted', 'slip-unseen', 'takes-disagree']);
 
 const badOf = (findings: ReturnType<typeof findingsOn>): ReadonlySet<string> =>
   new Set(findings.flatMap((f) => f.subjects.filter((s) => s.on === 'reading').map((s) => s.id)));

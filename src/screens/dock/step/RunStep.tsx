@@ -33,6 +33,7 @@ export function RunStep({ job, piece, step, onward, head, moves }: StepProps<'ru
         <>
           <p>{words?.how}</p>
           <PieceDrawing
+            judgement={job.pieces.get(piece)}
             sheet={job.sheet}
             piece={piece}
             width={360}

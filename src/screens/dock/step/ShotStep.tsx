@@ -54,7 +54,14 @@ export function ShotStep({ job, piece, step, onward, head, moves }: StepProps<'s
       {camera.message && <Banner tone="doubt">{camera.message}</Banner>}
       {photos.length === 0 && (
         <div class="shot-drawing">
-          <PieceDrawing sheet={job.sheet} piece={piece} width={360} height={240} askedPoints={shot.points} />
+          <PieceDrawing
+            judgement={job.pieces.get(piece)}
+            sheet={job.sheet}
+            piece={piece}
+            width={360}
+            height={240}
+            askedPoints={shot.points}
+          />
         </div>
       )}
       {photos.map((photo) => (

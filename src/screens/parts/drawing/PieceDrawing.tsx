@@ -1,7 +1,9 @@
 import { useMemo } from 'preact/hooks';
+import type { PieceJudgement } from '../../../core/check/index.ts';
 import { type PieceSketch, type Place, sketchPiece } from '../../../core/cloth/index.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
+import { adjustedPlaces, surenessOf } from '../../model/sureness.ts';
 import { lengthText, readingName } from '../../model/words.ts';
 import { type Flat, fitPlaces, nameSpot, type Projection, type View } from './project.ts';
 
@@ -19,6 +21,8 @@ interface Props {
   /** Readings that a finding speaks of. */
   bad?: ReadonlySet<string>;
   values?: 'all' | 'few';
+  /** What the engine makes of the piece so far: places to draw once it has the shape, and how sure each point is. */
+  judgement?: PieceJudgement | undefined;
 }
 
 /** With more lines than this their values would cover each other on a phone. */
@@ -27,7 +31,8 @@ const FEW = 8;
 /** The piece to scale: what is known so far by the readings, the rest as the guide expects it. */
 export function PieceDrawing(props: Props) {
   const { sheet, piece, width, height, asked } = props;
-  const drawn = useMemo(() => sketchPiece(sheet, piece), [sheet, piece]);
+  const { judgement } = props;
+  const drawn = useMemo(() => sketchPiece(sheet, piece, adjustedPlaces(judgement)), [sheet, piece, judgement]);
   const view: View = asked?.kind === 'height' ? 'slant' : 'plan';
   const places = [...drawn.places.values()];
   const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
@@ -186,7 +191,14 @@ function AskedLine({ reading, drawn, projection }: Drawn & { reading: SheetReadi
   );
 }
 
-function Points({ sheet, piece, drawn, projection, asked, askedPoints }: Props & Drawn) {
+/** A disc that shrinks as its point becomes sure; hollow and wide while the readings let it float. */
+function discOf(sure: number | 'floats' | null, measured: boolean): { look: string; radius: number } {
+  if (sure === 'floats') return { look: 'point floats', radius: 9 };
+  if (sure === null) return { look: measured ? 'point sure' : 'point', radius: 4 };
+  return { look: 'point sure', radius: Math.min(11, 2.5 + sure / 2) };
+}
+
+function Points({ sheet, piece, drawn, projection, asked, askedPoints, judgement }: Props & Drawn) {
   const own = sheet.points.filter((point) => point.pieces.includes(piece));
   const flat = ends(
     own.map((p) => p.id),
@@ -206,15 +218,11 @@ function Points({ sheet, piece, drawn, projection, asked, askedPoints }: Props &
         // Marks are named on the inside, edge points on the outside, so that neighbours do not cover each other.
         const spot = nameSpot(at, middle, point.role === 'mark' ? -16 : 16);
         const here = wanted.has(point.id);
+        const disc = discOf(surenessOf(judgement, point.id), drawn.measured.has(point.id));
         return (
           <g key={point.id}>
             {!(here && asked) && (
-              <circle
-                class={here ? 'asked-end' : drawn.measured.has(point.id) ? 'point sure' : 'point'}
-                cx={at[0]}
-                cy={at[1]}
-                r={here ? 8 : 4}
-              />
+              <circle class={here ? 'asked-end' : disc.look} cx={at[0]} cy={at[1]} r={here ? 8 : disc.radius} />
             )}
             <text class={here ? 'name asked-label' : 'name'} x={spot.x} y={spot.y} text-anchor={spot.anchor}>
               {point.label}
