@@ -1,5 +1,5 @@
-import canonicalize from 'canonicalize';
 import { type Entry, ERASED, isErased, payloads } from './entries.ts';
+import { sameContent } from './same-content.ts';
 
 export interface Merged {
   entries: Entry[];
@@ -33,8 +33,8 @@ export function merge(here: readonly Entry[], there: readonly Entry[]): Merged {
 }
 
 function sameEntry(a: Entry, b: Entry, erased: ReadonlySet<string>): boolean {
-  if (!erased.has(a.id)) return canonicalize(a) === canonicalize(b);
-  return canonicalize(withoutContent(a)) === canonicalize(withoutContent(b));
+  if (!erased.has(a.id)) return sameContent(a, b);
+  return sameContent(withoutContent(a), withoutContent(b));
 }
 
 function withoutContent(entry: Entry): Entry {

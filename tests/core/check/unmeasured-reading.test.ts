@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { Job, readingId } from './build.ts';
+import { distances, Job, readingId } from './build.ts';
 
 const key = 'unmeasured-reading';
 function answered(answer: 'none-here' | 'could-not', needed = true): Job {
@@ -31,5 +31,18 @@ describe(key, () => {
         .findings()
         .map((finding) => finding.rule),
     ).toEqual([key]);
+  });
+  it('only notes it where the other readings fix every point all the same', () => {
+    type Points = NonNullable<Parameters<Job['piece']>[0]['points']>;
+    const points: Points = { A: [0, 0, 0], B: [2000, 0, 0], C: [2000, 1500, 0], D: [0, 1500, 0], E: [800, 700, 0] };
+    const taped = distances({ A: [0, 0, 0], B: [2000, 0, 0], C: [2000, 1500, 0], D: [0, 1500, 0], E: [800, 700, 0] });
+    const measuredBut = (...left: string[]): Job => {
+      const job = new Job().piece({ points, readings: Object.keys(taped), flat: true });
+      job.takes(Object.fromEntries(Object.entries(taped).filter(([name]) => !left.includes(name))));
+      job.add('reading.answer', { reading: readingId('B-D'), answer: 'could-not', reason: 'mast' });
+      return job;
+    };
+    expect(measuredBut('B-D').of(key)).toMatchObject([{ severity: 'note' }]);
+    expect(measuredBut('B-D', 'A-D', 'C-D').of(key)).toMatchObject([{ severity: 'stop' }]);
   });
 });

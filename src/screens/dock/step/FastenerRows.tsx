@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { useState } from 'preact/hooks';
 import type { Fastener, Sheet, SheetReading, SheetRun } from '../../../core/job/index.ts';
 import { uuid } from '../../../device/clock.ts';
@@ -25,31 +26,27 @@ function rowsOf(sheet: Sheet, run: SheetRun): Row[] {
 
 /** What is being typed for the next fastener, or for one that is read again. */
 export function useFasteners(job: OpenJob, run: SheetRun) {
-  const [text, setText] = useState('');
+  const text = useSignal('');
   const [refusal, setRefusal] = useState('');
   const [again, setAgain] = useState<Row | null>(null);
   const rows = rowsOf(job.sheet, run);
   const words = say().dock.run;
   const record = async (): Promise<void> => {
-    const parsed = readLength(text, job.sheet);
+    const parsed = readLength(text.value, job.sheet);
     if (!parsed.ok) {
       setRefusal(say().length.refusals[parsed.why]);
       return;
     }
-    const typed = text.trim();
-    setText('');
+    const typed = text.value.trim();
+    text.value = '';
     setRefusal('');
     if (again) await correct(again.reading, typed, parsed.unit, parsed.mm);
     else await addFastener(run, typed, parsed.unit, parsed.mm);
     setAgain(null);
   };
-  const type = (next: string): void => {
-    setText(next.slice(0, 40));
-    setRefusal('');
-  };
   const number = again?.number ?? rows.length + 1;
   const prompt = run.manner === 'gaps' ? words.nextGap(number) : words.nextCumulative(number);
-  return { rows, text, type, refusal, record, prompt, setAgain };
+  return { rows, text, edited: () => setRefusal(''), refusal, record, prompt, setAgain };
 }
 
 type Fasteners = ReturnType<typeof useFasteners>;
@@ -89,7 +86,7 @@ const typedOf = (row: Row): string =>
 
 /** The pad for the next fastener, in the same place as for any other reading. */
 export function FastenerPad({ fasteners, sheet }: { fasteners: Fasteners; sheet: Sheet }) {
-  const { text, type, refusal, record, prompt } = fasteners;
+  const { text, edited, refusal, record, prompt } = fasteners;
   return (
     <>
       <p aria-live="polite">
@@ -97,14 +94,14 @@ export function FastenerPad({ fasteners, sheet }: { fasteners: Fasteners; sheet:
       </p>
       {refusal && <p class="state stop">{refusal}</p>}
       <output class="entry-text number" aria-label={say().dock.pad.entry}>
-        {text || <span class="quiet entry-hint">{say().dock.step.expected}</span>}
+        {text.value || <span class="quiet entry-hint">{say().dock.step.expected}</span>}
       </output>
       <LengthPad
         text={text}
-        onText={type}
+        onEdit={edited}
         onNext={() => void record()}
         nextLabel={say().dock.run.add}
-        nextDisabled={text.trim() === ''}
+        nextDisabled={text.value.trim() === ''}
         sheet={sheet}
       />
     </>

@@ -1,4 +1,5 @@
-import { useState } from 'preact/hooks';
+import { useSignal } from '@preact/signals';
+import { useRef, useState } from 'preact/hooks';
 import type { SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { findingsOn } from '../../model/findings.ts';
@@ -27,7 +28,7 @@ export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps
     <StepLayout
       foot={
         <>
-          <Entry text={entry.text} reading={reading} job={job} />
+          <Entry text={entry.text.value} reading={reading} job={job} />
           <div class="row spread beside">
             {moves}
             <button type="button" class="button plain" onClick={() => setWithout(true)}>
@@ -36,11 +37,11 @@ export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps
           </div>
           <LengthPad
             text={entry.text}
-            onText={entry.type}
+            onEdit={entry.edited}
             onNext={() => void entry.record()}
             nextLabel={!entry.onlyGoOn ? words.next : speaking.length > 0 ? words.goOnAnyway : words.goOn}
             quietNext={entry.onlyGoOn && speaking.length > 0}
-            nextDisabled={entry.text.trim() === '' && !entry.onlyGoOn}
+            nextDisabled={entry.text.value.trim() === '' && !entry.onlyGoOn}
             sheet={sheet}
           />
         </>
@@ -79,33 +80,37 @@ const SAYS_SO: ReadonlySet<string> = new Set(['reading-unchecked', 'reading-doub
 const badOf = (findings: ReturnType<typeof findingsOn>): ReadonlySet<string> =>
   new Set(findings.flatMap((f) => f.subjects.filter((s) => s.on === 'reading').map((s) => s.id)));
 
+/** ms within which a second tap on the same place was not meant. */
+const SECOND_TAP = 500;
+
 /** What is typed, until it is recorded. Next records it; where a check speaks up the step stays, to read again. */
 function useEntry(job: OpenJob, reading: SheetReading, onward: () => void, askedAgain: boolean) {
-  const [text, setText] = useState('');
+  const text = useSignal('');
   const [refusal, setRefusal] = useState('');
-  const onlyGoOn = text.trim() === '' && reading.state !== 'open' && !askedAgain;
-  const type = (next: string): void => {
-    setText(next.slice(0, 40));
-    setRefusal('');
-  };
+  const recordedAt = useRef(0);
+  const answered = reading.state !== 'open' && !askedAgain;
+  const onlyGoOn = text.value.trim() === '' && answered;
   const record = async (): Promise<void> => {
-    if (onlyGoOn) {
-      onward();
+    if (text.value.trim() === '' && answered) {
+      // The second half of a double tap must not wave a warning away.
+      if (performance.now() - recordedAt.current > SECOND_TAP) onward();
       return;
     }
-    const parsed = readLength(text, job.sheet);
+    const parsed = readLength(text.value, job.sheet);
     if (!parsed.ok) {
       const { refusals, understood } = say().length;
       setRefusal([refusals[parsed.why], parsed.understood && understood(parsed.understood)].filter(Boolean).join(' '));
       return;
     }
-    const typed = text.trim();
-    type('');
+    const typed = text.value.trim();
+    text.value = '';
+    setRefusal('');
     await act('take.add', { reading: reading.id, text: typed, unit: parsed.unit, value: parsed.mm });
     await judged();
+    recordedAt.current = performance.now();
     if (findingsOn(null, 'reading', reading.id).length === 0) onward();
   };
-  return { text, refusal, onlyGoOn, type, record };
+  return { text, refusal, onlyGoOn, edited: () => setRefusal(''), record };
 }
 
 function Instruction({ reading, job }: { reading: SheetReading; job: OpenJob }) {

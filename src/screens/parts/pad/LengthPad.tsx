@@ -1,11 +1,13 @@
+import type { Signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Sheet } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { fractionKeys, keyFromKeyboard, type PadKey, typed, typedByKeyboard } from './typing.ts';
 
 interface Props {
-  text: string;
-  onText: (text: string) => void;
+  /** What is typed. A signal, since a meter that types sends its keys faster than the screen is drawn. */
+  text: Signal<string>;
+  onEdit?: () => void;
   onNext: () => void;
   nextLabel: string;
   nextDisabled?: boolean;
@@ -20,7 +22,16 @@ export function LengthPad(props: Props) {
   return props.sheet.system === 'metric' ? <MetricPad {...props} /> : <InchPad {...props} />;
 }
 
-function useKeyboard({ text, onText, onNext, sheet, nextDisabled }: Props): void {
+/** Longer than any length; what comes after is noise. */
+const LONGEST = 40;
+
+function edit({ text, onEdit }: Pick<Props, 'text' | 'onEdit'>, to: string): void {
+  text.value = to.slice(0, LONGEST);
+  onEdit?.();
+}
+
+function useKeyboard(props: Props): void {
+  const { text, onNext, sheet, nextDisabled } = props;
   useEffect(() => {
     const onKey = (event: KeyboardEvent): void => {
       const target = event.target;
@@ -29,13 +40,13 @@ function useKeyboard({ text, onText, onNext, sheet, nextDisabled }: Props): void
       if (target instanceof HTMLElement && target.closest('input, textarea, select')) return;
       if (event.key === 'Enter') {
         event.preventDefault();
-        if (!nextDisabled) onNext();
+        if (!nextDisabled || text.value.trim() !== '') onNext();
         return;
       }
       const key = keyFromKeyboard(event.key, sheet.system);
       if (!key || (elsewhere && event.key === ' ')) return;
       event.preventDefault();
-      onText(typedByKeyboard(text, key));
+      edit(props, typedByKeyboard(text.value, key));
     };
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);
@@ -44,8 +55,9 @@ function useKeyboard({ text, onText, onNext, sheet, nextDisabled }: Props): void
 
 const DIGIT_ROWS = ['789', '456', '123'];
 
-function InchPad({ text, onText, onNext, nextLabel, nextDisabled, quietNext, sheet }: Props) {
-  const press = (key: PadKey) => () => onText(typed(text, key));
+function InchPad(props: Props) {
+  const { text, onNext, nextLabel, nextDisabled, quietNext, sheet } = props;
+  const press = (key: PadKey) => () => edit(props, typed(text.value, key));
   const fractions = fractionKeys(sheet.fraction);
   const words = say().dock.pad;
   return (
@@ -68,8 +80,9 @@ function InchPad({ text, onText, onNext, nextLabel, nextDisabled, quietNext, she
   );
 }
 
-function MetricPad({ text, onText, onNext, nextLabel, nextDisabled, quietNext }: Props) {
-  const press = (key: PadKey) => () => onText(typed(text, key));
+function MetricPad(props: Props) {
+  const { text, onNext, nextLabel, nextDisabled, quietNext } = props;
+  const press = (key: PadKey) => () => edit(props, typed(text.value, key));
   return (
     <div class="pad metric">
       <div class="pad-digits">
