@@ -135,7 +135,7 @@ describe('naming a slip', () => {
 
 // A small share of the trials in tests/bench/adjust-trials.ts, with fixed seeds.
 describe('slip trials', () => {
-  it('clean covers and shades are left alone', () => {
+  it('clean covers and shades are left alone', { timeout: 300_000 }, () => {
     expect(cleanTrial('bow', 21, 200).accused).toBeLessThanOrEqual(2);
     expect(cleanTrial('shade', 22, 200).accused).toBeLessThanOrEqual(2);
   });
