@@ -95,7 +95,9 @@ describe('redundancy and reliability', () => {
       }
     }
   });
-  it('a slip of the smallest visible size shifts no point further than external reliability says', { timeout: 300_000 }, () => {
+  it('a slip of the smallest visible size shifts no point further than external reliability says', {
+    timeout: 300_000,
+  }, () => {
     const { network } = bowJob(seededRandom(5));
     const base = solved(network);
     const start = new Map(base.points.map((p) => [p.id, p.position]));
