@@ -63,7 +63,7 @@ export function findShape(
   ne ??= newNormalEquations(problem, []);
   const robust = best?.x ?? new Float64Array(3 * problem.network.points.length);
   settleKinds(problem, robust);
-  const solution = minimise(ne, robust, weight, 200);
+  const solution = minimise(ne, robust, weight, 1000);
   // A poor robust start may end in a worse minimum than a plain one did.
   if (plain?.converged === true && plain.square < solution.square * (1 - 1e-6)) {
     settleKinds(problem, plain.x);

@@ -58,7 +58,7 @@ export function minimise(
     const small = (size < 1e-7 && damping < 1e-3) || predicted <= 1e-13 * square + 1e-20;
     if (trialSquare <= square || (small && trialSquare <= square * (1 + 1e-9) + 1e-12)) {
       const gain = predicted > 0 ? (square - trialSquare) / predicted : 1;
-      const slow = square - trialSquare < 1e-9 * square && iterations > 60;
+      const slow = square - trialSquare < (iterations > 300 ? 1e-6 : 1e-9) * square && iterations > 60;
       [x, trial] = [trial, x];
       [current, next] = [next, current];
       square = trialSquare;

@@ -135,26 +135,26 @@ describe('naming a slip', () => {
 
 // A small share of the trials in tests/bench/adjust-trials.ts, with fixed seeds.
 describe('slip trials', () => {
-  it('clean covers and shades are left alone', () => {
+  it('clean covers and shades are left alone', { timeout: 300_000 }, () => {
     expect(cleanTrial('bow', 21, 200).accused).toBeLessThanOrEqual(2);
     expect(cleanTrial('shade', 22, 200).accused).toBeLessThanOrEqual(2);
   });
-  it('one slip, four times the smallest visible or more', { timeout: 60_000 }, () => {
+  it('one slip, four times the smallest visible or more', { timeout: 300_000 }, () => {
     const t = sizedTrial('bow', 23, 60, 1, 4, Number.POSITIVE_INFINITY);
     expect(t.doubted).toBe(60);
     expect(t.first / t.jobs).toBeGreaterThanOrEqual(0.98);
     expect(t.inThree / t.jobs).toBeGreaterThanOrEqual(0.98);
   });
-  it('twice the smallest visible or more', { timeout: 60_000 }, () => {
+  it('twice the smallest visible or more', { timeout: 300_000 }, () => {
     const t = sizedTrial('bow', 24, 60, 1, 2, Number.POSITIVE_INFINITY);
     expect(t.doubted).toBe(60);
     expect(t.first / t.jobs).toBeGreaterThanOrEqual(0.9);
   });
-  it('two slips', { timeout: 60_000 }, () => {
-    const t = sizedTrial('bow', 25, 40, 2, 4, Number.POSITIVE_INFINITY);
+  it('two slips', { timeout: 300_000 }, () => {
+    const t = sizedTrial('bow', 25, 20, 2, 4, Number.POSITIVE_INFINITY);
     expect(t.first / t.jobs).toBeGreaterThanOrEqual(0.9);
   });
-  it('a shade has one spare: the truth is on the short list', { timeout: 60_000 }, () => {
+  it('a shade has one spare: the truth is on the short list', { timeout: 300_000 }, () => {
     const t = sizedTrial('shade', 26, 60, 1, 2, 4);
     expect(t.listed / t.doubted).toBeGreaterThanOrEqual(0.9);
     expect(t.misnamed / t.doubted).toBeLessThanOrEqual(0.05);

@@ -127,8 +127,10 @@ function report(
   const freedomLeft = Math.max(1, solution.freedom - (ranked[0]?.lead.parts.length ?? 1));
   const explained = (ranked[0]?.lead.square ?? Number.POSITIVE_INFINITY) < chiSquareUpperQuantile(1e-4, freedomLeft);
   const first = explanations[0]?.chance ?? 0;
+  // With one spare the network cannot tell readings apart at all: the text alone must then be as good as certain.
+  const sure = solution.freedom > 1 ? 0.7 : 0.95;
   return {
-    verdict: !explained ? 'unlocated' : first >= 0.7 ? 'named' : 'tied',
+    verdict: !explained ? 'unlocated' : first >= sure ? 'named' : 'tied',
     explanations,
     readAgain: [...new Set(explanations.flatMap((e) => e.slips.map((s) => s.reading)))].slice(0, 5),
     tellsApart:
