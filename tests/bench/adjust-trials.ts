@@ -1,4 +1,4 @@
-/** Slip trials: `npx tsx tests/bench/adjust-trials.ts [jobs per cell]`. Prints the table kept in the developers' guide. */
+/** Slip trials: `npm run bench adjust-trials [jobs per cell]`. Prints the table kept in the developers' guide. */
 import { adjust, nameSlips, type SlipReport, seededRandom } from '../../src/core/adjust/index.ts';
 import type { Random } from '../../src/core/adjust/random.ts';
 import { bowJob, type Job, shadeJob } from './adjust-jobs.ts';
@@ -184,7 +184,7 @@ function line(name: string, t: Tally): string {
 const HEAD =
   '| slip | jobs | doubted | first, right value | in first three | in the list | tied, list holds it | named wrongly | largest w alone | worst shape error when missed |\n|---|---|---|---|---|---|---|---|---|---|';
 
-function main(jobs: number): void {
+export function main(jobs: number): void {
   for (const piece of Object.keys(PIECES) as Piece[]) {
     const clean = cleanTrial(piece, 11, 4 * jobs);
     console.log(
@@ -200,5 +200,3 @@ function main(jobs: number): void {
       console.log(line(`any size: ${kind}`, kindTrial(piece, kind, 100 + i, Math.ceil(jobs / 3))));
   }
 }
-
-if (process.argv[1]?.endsWith('adjust-trials.ts') === true) main(Number(process.argv[2] ?? 300));

@@ -3,8 +3,10 @@
  * scipy's least_squares (Debian python3-scipy) with the analytic Jacobian, plus the covariance; and the npm package
  * ml-levenberg-marquardt with the analytic Jacobian, solution only. Peers that are not installed are left out.
  */
+
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import { adjust, type Network, nameSlips, nextTapes, seededRandom, type Vector } from '../../src/core/adjust/index.ts';
 import { normalDeviate } from '../../src/core/adjust/random.ts';
 import { bowJob, type Job, largeJob } from './adjust-jobs.ts';
@@ -62,23 +64,7 @@ function scipy(flat: Flat, repeat: number): { ms: number; square: number } | und
   return run.status === 0 ? JSON.parse(run.stdout.toString())[0] : undefined;
 }
 
-type Peer = (
-  data: { x: number[]; y: number[] },
-  model: (p: number[]) => (x: number) => number,
-  options: object,
-) => { parameterError: number; iterations: number };
-
-async function loadPeer(): Promise<Peer | undefined> {
-  // Not a dependency of the app: an installed copy, or the folder TAPETRUE_PEER names.
-  const name = process.env.TAPETRUE_PEER ?? 'ml-levenberg-marquardt';
-  try {
-    return (await import(name)).levenbergMarquardt;
-  } catch {
-    return undefined;
-  }
-}
-
-function mljs(peer: Peer, flat: Flat, runs: number): { ms: number; square: number } {
+function mljs(flat: Flat, runs: number): { ms: number; square: number } {
   const n = flat.dimension;
   const k = flat.known.length;
   const place = (p: number[], i: number, c: number): number =>
@@ -106,14 +92,19 @@ function mljs(peer: Peer, flat: Flat, runs: number): { ms: number; square: numbe
   let square = 0;
   const ms = best(runs, () => {
     // Its only stop is the number of steps, so it is given as few as it needs from this start.
-    const fit = peer(data, model, { initialValues, jacobianFunction, damping: 1e-7, maxIterations: 5, weights: 1 });
+    const fit = levenbergMarquardt(data, model, {
+      initialValues,
+      jacobianFunction,
+      damping: 1e-7,
+      maxIterations: 5,
+      weights: 1,
+    });
     square = fit.parameterError;
   });
   return { ms, square };
 }
 
 async function main(): Promise<void> {
-  const peer = await loadPeer();
   console.log(
     '| job | this engine, all of it | after one take (warm) | scipy, solution and covariance | ml-levenberg-marquardt, solution |',
   );
@@ -134,7 +125,7 @@ async function main(): Promise<void> {
     const warm = best(runs, () => void adjust({ ...network, readings }, { start, seekShapes: false }));
     const flat = flatten(network);
     const theirs = scipy(flat, points > 100 ? 3 : 8);
-    const others = peer === undefined ? undefined : mljs(peer, flat, points > 100 ? 1 : 4);
+    const others = mljs(flat, points > 100 ? 1 : 4);
     const against = (other: { ms: number; square: number } | undefined): string =>
       other === undefined
         ? 'not installed'

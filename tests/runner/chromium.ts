@@ -16,7 +16,7 @@ export async function ensureChromium(): Promise<string> {
   const path = chromiumPath();
   if (existsSync(path)) return path;
   if (process.env.CHROMIUM !== undefined) throw new Error(`CHROMIUM names ${path}, and there is no such file.`);
-  if (mayInstall()) install();
+  if (mayInstall()) install(PACKAGES);
   if (existsSync(path)) return path;
   throw new Error(
     [
@@ -29,15 +29,23 @@ export async function ensureChromium(): Promise<string> {
   );
 }
 
+/** Debian's scipy, the independent solver of the reference tests; without it those tests say that they were left out. */
+export function ensureScipy(): void {
+  const there = (): boolean => spawnSync('/usr/bin/python3', ['-c', 'import scipy']).status === 0;
+  if (there()) return;
+  if (mayInstall()) install(['python3-scipy']);
+  if (!there()) console.log('python3-scipy is not here: the comparison with an independent solver is left out.');
+}
+
 function mayInstall(): boolean {
   return (
     process.getuid?.() === 0 && existsSync('/etc/debian_version') && spawnSync('apt-get', ['--version']).status === 0
   );
 }
 
-function install(): void {
-  console.log('Installing Chromium from Debian (once) ...');
+function install(packages: readonly string[]): void {
+  console.log(`Installing ${packages.join(', ')} from Debian (once) ...`);
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
   spawnSync('apt-get', ['update'], { stdio: 'inherit', env });
-  spawnSync('apt-get', [...APT_INSTALL, ...PACKAGES], { stdio: 'inherit', env });
+  spawnSync('apt-get', [...APT_INSTALL, ...packages], { stdio: 'inherit', env });
 }

@@ -1,5 +1,5 @@
 import { ensureBuilt } from '../../src/server/setup.mjs';
-import { ensureChromium } from './chromium.ts';
+import { ensureChromium, ensureScipy } from './chromium.ts';
 import { checkDirections } from './directions.ts';
 import { checkSize } from './size.ts';
 import { type Outcome, type Step, tool } from './step.ts';
@@ -23,9 +23,14 @@ export const steps: readonly Step[] = [
   { key: 'directions', title: 'Import directions', run: checkDirections },
   { key: 'build', title: 'Build', run: build },
   { key: 'size', title: 'Size of the first load', needs: ['build'], run: checkSize },
-  { key: 'unit', title: 'Unit, reference, property and guard tests', run: () => runTests('unit') },
+  { key: 'unit', title: 'Unit, reference, property and guard tests', run: unitTests },
   { key: 'browser', title: 'Browser tests', needs: ['build'], run: browserTests },
 ];
+
+function unitTests(): Promise<Outcome> {
+  ensureScipy();
+  return runTests('unit');
+}
 
 async function passes(script: string, args: readonly string[]): Promise<Outcome> {
   return { ok: (await tool(script, args)).code === 0 };
