@@ -5,8 +5,10 @@ import {
   fold,
   type Payload,
   type PieceDeclaration,
+  type PointRole,
   type ReadingKind,
   type Sheet,
+  type Side,
   type Who,
 } from '../../../src/core/job/index.ts';
 import { formatLength, parseLength } from '../../../src/core/length/index.ts';
@@ -40,6 +42,9 @@ export interface PieceSpec {
   name?: string;
   flat?: boolean;
   points?: Record<string, [number, number, number] | null>;
+  /** Corners on no side, when nothing is said. */
+  sides?: Record<string, Side[]>;
+  roles?: Record<string, PointRole>;
   /** A text such as 'A-B' is a needed straight between A and B. */
   readings?: (string | ReadingSpec)[];
   runs?: { name: string; points: string[]; whole?: string; needed?: boolean }[];
@@ -74,8 +79,8 @@ function declared(spec: PieceSpec): PieceDeclaration {
       id: pointId(label),
       label,
       slot: null,
-      role: 'corner',
-      sides: [],
+      role: spec.roles?.[label] ?? 'corner',
+      sides: spec.sides?.[label] ?? [],
       nominal,
     })),
     readings: readings.map(({ name, kind, points, via, baseline, run, sequence, needed }) => ({

@@ -1,0 +1,156 @@
+import { sigmaOf } from '../../../src/core/check/index.ts';
+import { declarePiece, type guides } from '../../../src/core/guide/index.ts';
+import type { PieceDeclaration, Who } from '../../../src/core/job/index.ts';
+import { apart, installer, Job, uuid } from './build.ts';
+
+type Guide = (typeof guides)[number];
+export type Place = readonly [number, number, number];
+
+/** How far the fasteners of a run stand apart at most, mm; inside the usual limits. */
+const GAP = 160;
+/** A girth on a boat is a little longer than its chords; invented. */
+export const SAG = 1.01;
+
+/** Normal deviates by Box and Muller from a fixed stream of numbers (Park and Miller's generator). */
+export function deviates(seed: number): () => number {
+  let state = (seed % 2147483646) + 1;
+  const uniform = (): number => {
+    state = (state * 16807) % 2147483647;
+    return state / 2147483647;
+  };
+  for (let i = 0; i < 8; i++) uniform();
+  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+}
+
+interface Manner {
+  who?: Who;
+  system?: 'imperial' | 'metric';
+  /** Where a point truly is; where the guide expects it, when nothing is said. */
+  place?: (slot: string, nominal: Place) => Place;
+  /** Deviates in standard deviations, one for each time the tape is read; an exact tape when nothing is said. */
+  noise?: () => number;
+  /** The text as typed instead of the true length, by slot. */
+  typed?: Readonly<Record<string, string>>;
+  /** mm added to what was read, by slot. */
+  added?: Readonly<Record<string, number>>;
+  /** Slots nobody has measured yet. */
+  open?: readonly string[];
+  /** Slots read a second time. */
+  twice?: readonly string[];
+}
+
+/** One piece measured as its guide asks: the job, the slots by name, the number of takes. */
+export class Measured {
+  readonly job: Job;
+  readonly piece: PieceDeclaration;
+  takes = 0;
+  readonly #manner: Manner;
+  readonly #places: ReadonlyMap<string, Place>;
+
+  constructor(guide: Guide, manner: Manner = {}) {
+    this.#manner = manner;
+    const { who = installer, system = 'imperial' } = manner;
+    let count = 0;
+    this.piece = declarePiece(guide, 'Piece', () => uuid(`guide ${count++}`));
+    this.job = new Job({ who, system });
+    this.job.add('piece.add', this.piece);
+    this.#places = new Map(
+      this.piece.points.map(({ id, slot, nominal }) => {
+        const expected: Place = nominal ?? [0, 0, 0];
+        return [id, manner.place?.(slot ?? '', expected) ?? expected];
+      }),
+    );
+    for (const { slot } of this.piece.readings)
+      if (slot !== null && !manner.open?.includes(slot)) {
+        this.read(slot);
+        if (manner.twice?.includes(slot)) this.read(slot);
+      }
+    this.#fasten();
+    for (const { slot, choices } of this.piece.questions)
+      this.job.add('question.answer', { piece: this.piece.id, slot, choice: choices[0] ?? '', text: '' });
+    for (const { slot } of this.piece.shots)
+      this.job.add('photo.answer', { piece: this.piece.id, slot, answer: 'could-not', reason: 'rain on the lens' });
+  }
+
+  /** The id of the reading of a slot. */
+  reading(slot: string): string {
+    const found = this.#reading(slot);
+    return found.id;
+  }
+
+  /** The id of the point of a slot. */
+  point(slot: string): string {
+    return this.piece.points.find((point) => point.slot === slot)?.id ?? '';
+  }
+
+  /** The slots or labels that a finding's subjects stand for. */
+  names(ids: readonly { readonly id: string }[]): string[] {
+    return ids.map(
+      ({ id }) =>
+        [...this.piece.readings, ...this.piece.points, ...this.piece.runs].find((one) => one.id === id)?.slot ?? id,
+    );
+  }
+
+  /** Reads the tape once more; a text or an error given for the slot holds for every time it is read. */
+  read(slot: string, more: Pick<Manner, 'typed' | 'added'> = {}): this {
+    const { typed, added } = { ...this.#manner, ...more };
+    const { id, kind } = this.#reading(slot);
+    const text = typed?.[slot];
+    if (text === undefined) this.#take(id, kind, this.length(slot) + (added?.[slot] ?? 0));
+    else {
+      const [whole = 0, top = 0, bottom = 1] = text.split(/[ /]/).map(Number);
+      this.job.add('take.add', { reading: id, text, unit: 'in', value: (whole + top / bottom) * 25.4 });
+      this.takes++;
+    }
+    return this;
+  }
+
+  /** True length of a slot, mm. */
+  length(slot: string): number {
+    const { id, kind, points, baseline } = this.#reading(slot);
+    const run = this.piece.runs.find(({ whole }) => whole === id);
+    const along = (run?.points ?? points).map((point) => this.#place(point));
+    const chords = along.slice(1).reduce((sum, place, i) => sum + apart(along[i] ?? place, place), 0);
+    if (kind === 'straight') return chords;
+    if (kind === 'girth') return chords * SAG;
+    const [tip] = along;
+    if (kind === 'height' && tip) {
+      const foot = baseline?.map((point) => this.#place(point)[2]) ?? [0];
+      return tip[2] - foot.reduce((sum, z) => sum + z, 0) / foot.length;
+    }
+    throw new Error(`no true value for ${slot}, a ${kind}`);
+  }
+
+  #reading(slot: string) {
+    const found = this.piece.readings.find((reading) => reading.slot === slot);
+    if (!found) throw new Error(`no reading ${slot}`);
+    return found;
+  }
+
+  #place(point: string): Place {
+    return this.#places.get(point) ?? [0, 0, 0];
+  }
+
+  #take(reading: string, kind: PieceDeclaration['readings'][number]['kind'], mm: number): void {
+    const { who = installer, noise } = this.#manner;
+    const sigma = sigmaOf({ kind }, { value: mm, text: '1', unit: 'mm', sigma: null }, who);
+    this.job.add('take.add', { reading, ...this.job.typed(mm + (noise?.() ?? 0) * sigma) });
+    this.takes++;
+  }
+
+  /** Evenly spaced fasteners, the first and the last at a hand's breadth from the ends at most. */
+  #fasten(): void {
+    for (const { id, slot, whole } of this.piece.runs) {
+      this.job.add('run.detail', { run: id, field: 'line', value: 'fastener-line' });
+      this.job.add('run.detail', { run: id, field: 'type', value: 'snap' });
+      this.job.add('run.detail', { run: id, field: 'presence', value: 'there' });
+      const length = this.length(this.piece.readings.find((reading) => reading.id === whole)?.slot ?? '');
+      const gaps = Math.ceil((length - 60) / GAP);
+      for (let rank = 0; rank <= gaps; rank++) {
+        const [fastener, reading] = [uuid(`fastener ${slot} ${rank}`), uuid(`station ${slot} ${rank}`)];
+        this.job.add('fastener.add', { fastener, run: id, reading, rank, type: 'snap', presence: 'there' });
+        this.#take(reading, 'running', 30 + ((length - 60) * rank) / gaps);
+      }
+    }
+  }
+}
