@@ -1,7 +1,8 @@
+import canonicalize from 'canonicalize';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Entry, ERASED, fold, merge } from '../../../src/core/job/index.ts';
-import { AB, begunPhone, logbooks } from './support.ts';
+import { AB, begunPhone, id, logbooks } from './support.ts';
 
 const ids = (entries: readonly Entry[]): string[] => entries.map((e) => e.id).sort();
 const three = logbooks.map((phones) => phones.map((phone) => phone.entries) as [Entry[], Entry[], Entry[]]);
@@ -71,6 +72,60 @@ describe('one id with two contents', () => {
     const made = phone.does('take.add', take);
     const turned = Object.fromEntries(Object.entries(made).reverse()) as Entry;
     expect(merge(phone.entries, [turned]).setAside).toEqual([]);
+  });
+});
+
+describe('content that no packet carries as it stands', () => {
+  const holding = (content: unknown): Entry => {
+    const [opened] = begunPhone().entries;
+    if (!opened) throw new Error('no entry');
+    return { ...opened, id: id(1, 9), payload: { content } };
+  };
+  const setAside = (a: unknown, b: unknown): number => merge([holding(a)], [holding(b)]).setAside.length;
+  const ring: { self?: unknown } = {};
+  ring.self = ring;
+  const turn: { self?: unknown } = {};
+  turn.self = turn;
+
+  it.each([
+    ['half a character', '\ud800', '\ud800'],
+    ['half a character and what a packet makes of it', 'a\udc00b', 'a\ufffdb'],
+    ['no number', Number.NaN, Number.NaN],
+    ['no number and what a packet makes of it', Number.NaN, null],
+    ['an endless number', Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY],
+    ['minus nothing', -0, 0],
+    ['a field that is undefined', { a: 1, b: undefined }, { a: 1 }],
+    ['other order deep within', [{ a: [{ b: 1, c: 2 }] }], [{ a: [{ c: 2, b: 1 }] }]],
+    ['an undefined in a list', [undefined], [null]],
+  ])('is the same: %s', (_, a, b) => {
+    expect(setAside(a, b)).toBe(0);
+    expect(setAside(b, a)).toBe(0);
+  });
+
+  it.each([
+    ['half a character and another text', '\ud800', 'a'],
+    ['no number and a number', Number.NaN, 0],
+    ['a number and its text', 1, '1'],
+    ['nothing and nothing said', { a: null }, {}],
+    ['a list and a record', ['a'], { 0: 'a' }],
+    ['a longer list', [1], [1, 2]],
+    ['another field', { a: 1, b: undefined }, { b: 1 }],
+    ['what every object has', { toString: undefined }, { hasOwnProperty: 1 }],
+    ['things that are no JSON', new Map([[1, 2]]), new Map([[1, 3]])],
+    ['large whole numbers of another kind', 1n, 1],
+    ['rings', ring, turn],
+  ])('differs: %s', (_, a, b) => {
+    expect(setAside(a, b)).toBe(1);
+    expect(setAside(b, a)).toBe(1);
+  });
+
+  it('agrees with plain JSON wherever that has words', () => {
+    fc.assert(
+      fc.property(fc.jsonValue(), fc.jsonValue(), (a, b) => {
+        expect(setAside(a, JSON.parse(JSON.stringify(a)))).toBe(0);
+        expect(setAside(a, b) === 0).toBe(canonicalize(a) === canonicalize(b));
+      }),
+    );
   });
 });
 
