@@ -38,6 +38,27 @@ async function openPacket(phone: Phone, path: string, said: string): Promise<voi
   await phone.page.locator('.banner').getByText(said).waitFor();
 }
 
+/** 35 3/16 typed as 53 3/16: no triangle fails, only the whole does not fit; the second look settles it in one tap. */
+async function swappedDigits({ page }: Phone, installer: Installer): Promise<boolean> {
+  const strip = page.locator('.strip');
+  await installer.type('53 3/16');
+  await installer.next();
+  await strip.getByText(/does not fit|Read again/).waitFor();
+  expect(await strip.innerText()).toContain('T–S3');
+  expect(await page.locator('.page').innerText()).not.toContain('35 3/16');
+  expect(await page.locator('.page').innerText()).not.toMatch(/swapped/);
+  await shot(page, 'step-doubted');
+  await installer.type('35 3/16');
+  await installer.next();
+  await strip.getByText('The last look fits everything else').waitFor();
+  await shot(page, 'step-settle');
+  await page.getByRole('button', { name: 'Strike out 53 3/16 (digits swapped)' }).tap();
+  await page.getByText('struck out: digits swapped').waitFor();
+  await page.waitForTimeout(600);
+  await installer.next();
+  return true;
+}
+
 test('the installer measures both pieces offline, makes a slip, sees it named, mends it and sends', async () => {
   await withPhone(app.url, { profile: atDock }, async (phone) => {
     const installer = new Installer(phone);
@@ -56,14 +77,18 @@ test('the installer measures both pieces offline, makes a slip, sees it named, m
     await installer.addPiece('Open-bow cover');
     const truth = truthOf('open-bow');
     await installer.walk(truth, async (key) => {
+      if (key === 'T-S3') return await swappedDigits(phone, installer);
       if (key !== 'P3-T') return false;
       // The tape says 34 15/16; the person types 94 15/16.
       await installer.type('94 15/16');
       await installer.next();
       const strip = phone.page.locator('.strip');
-      await strip.getByText(/longer than/).waitFor();
+      await strip
+        .getByText(/longer than/)
+        .first()
+        .waitFor();
       expect(await strip.innerText()).toMatch(/P3–T \(94 15\/16"\) is .* longer than .* allow/);
-      expect(await strip.innerText()).toContain('Read P3–T again.');
+      expect(await strip.innerText()).toMatch(/Read (it|P3–T) again/);
       // The witness is not led: what would fit is nowhere on the screen.
       expect(await phone.page.locator('.page').innerText()).not.toContain('34 15/16');
       await shot(phone.page, 'step-slip-named');
@@ -95,7 +120,7 @@ test('the shop opens the packet, cannot clear what was doubted, and asks one rea
   await withPhone(app.url, { profile: atShop, screen: 'desk' }, async (phone) => {
     const { page } = phone;
     await phone.open('#/bench');
-    await openPacket(phone, packets.sent, 'R. Sample – Perla: 148 new entries');
+    await openPacket(phone, packets.sent, 'R. Sample – Perla: 150 new entries');
     await openPacket(phone, packets.sent, 'nothing new');
     const damaged = keep(packets.sent, 'damaged');
     writeFileSync(damaged, readFileSync(damaged, 'utf8').replace('"text":"75 11/16"', '"text":"76 11/16"'));

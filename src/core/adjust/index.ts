@@ -25,5 +25,6 @@ export { type Random, seededRandom } from './random.ts';
 export type * from './result.ts';
 export { defaultSigma, SIGMA_RULES } from './sigma.ts';
 export { SLIP_SHARES, type SlipKind } from './slips/kinds.ts';
+export { misreadings } from './slips/misreadings.ts';
 export { nameSlips } from './slips/name.ts';
 export type { Explanation, SlipReport, SupposedSlip } from './slips/report.ts';

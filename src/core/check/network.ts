@@ -1,5 +1,5 @@
-import type { Network, NetworkPoint, NetworkReading, Side } from '../adjust/index.ts';
-import type { SheetPoint, SheetReading, Take } from '../job/index.ts';
+import { defaultSigma, type Network, type NetworkPoint, type NetworkReading, type Side } from '../adjust/index.ts';
+import { FACT_KINDS, type SheetPoint, type SheetReading, type SheetRun, type Take } from '../job/index.ts';
 import { type Context, isMeasured, liveTakes, type Measured } from './context.ts';
 
 const SIDES: ReadonlySet<string> = new Set<Side>(['port', 'starboard', 'forward', 'aft', 'above', 'below']);
@@ -17,7 +17,7 @@ export function networkOf(context: Context, pieceId: string): Network {
   const neighbours = neighboursOf(context, pieceId);
   const points = sheet.points
     .filter((point) => point.pieces.includes(pieceId) && (used.has(point.id) || known.has(point.id)))
-    .map((point) => networkPoint(point, known.has(point.id), neighbours.get(point.id) ?? []));
+    .map((point) => networkPoint(point, known.has(point.id), flat, neighbours.get(point.id) ?? []));
   return { dimension: flat ? 2 : 3, points, readings };
 }
 
@@ -31,8 +31,10 @@ function belongs(reading: SheetReading, flat: boolean): boolean {
   return !(flat && (reading.kind === 'height' || reading.kind === 'level' || reading.kind === 'plumb'));
 }
 
-function networkPoint(point: SheetPoint, known: boolean, neighbours: readonly string[]): NetworkPoint {
+function networkPoint(point: SheetPoint, known: boolean, flat: boolean, neighbours: readonly string[]): NetworkPoint {
   const { id, label, role, nominal } = point;
+  // What coordinates say of the height is nothing a flat piece could hold.
+  const place = nominal && flat ? ([nominal[0], nominal[1], 0] as const) : nominal;
   return {
     id,
     label,
@@ -40,7 +42,7 @@ function networkPoint(point: SheetPoint, known: boolean, neighbours: readonly st
     sides: point.sides.filter((side): side is Side => SIDES.has(side)),
     needed: role !== 'mark' && role !== 'obstruction',
     neighbours,
-    ...(nominal ? (known ? { known: nominal } : { nominal }) : {}),
+    ...(place ? (known ? { known: place } : { nominal: place }) : {}),
   };
 }
 
@@ -51,23 +53,47 @@ function networkReading(context: Context, reading: Measured): NetworkReading {
   const last = takes.at(-1);
   const run = reading.run === undefined ? undefined : context.runs.get(reading.run);
   const { kind, baseline, sequence } = reading;
+  const value = agree ? reading.value : (last?.value ?? reading.value);
   return {
     id: reading.id,
     kind,
-    points:
-      kind === 'girth' && run?.whole === reading.id
-        ? run.points
-        : [...reading.points.slice(0, 1), ...(reading.via ?? []), ...reading.points.slice(1)],
-    value: agree ? reading.value : (last?.value ?? reading.value),
-    sigma: context.sigma(reading),
+    points: passed(reading, run),
+    value: below(reading) ? -Math.abs(value) : value,
+    sigma: sigmaFor(context, reading, takes),
     takes: takes.length,
     confirmed: takes.length > 1 && agree,
     ...(baseline ? { baseline } : {}),
+    ...(kind === 'running' && curved(context, run) ? { shape: 'unknown' as const } : {}),
     ...(sequence === undefined ? {} : { sequence }),
     ...(reading.run === undefined ? {} : { run: reading.run }),
     ...(reading.toward && SIDES.has(reading.toward) ? { direction: reading.toward as Side } : {}),
     ...(last && last.unit !== 'deg' ? { text: last.text, unit: last.unit } : {}),
   };
+}
+
+/** The points a reading passes, in order: a whole all of its run, a station along a curve those before it. */
+function passed(reading: Measured, run: SheetRun | undefined): readonly string[] {
+  if (reading.kind === 'girth' && run?.whole === reading.id) return run.points;
+  const [first, last] = [reading.points[0], reading.points.at(-1)];
+  if (reading.kind === 'running' && run && first !== undefined && last !== undefined) {
+    const [from, to] = [run.points.indexOf(first), run.points.indexOf(last)];
+    if (from >= 0 && to > from) return run.points.slice(from, to + 1);
+  }
+  return [...reading.points.slice(0, 1), ...(reading.via ?? []), ...reading.points.slice(1)];
+}
+
+/** A run whose whole length is a girth bends: its stations are then no straight distances. Without a whole it is straight. */
+const curved = (context: Context, run: SheetRun | undefined): boolean =>
+  context.readings.get(run?.whole ?? '')?.kind === 'girth';
+
+/** A height below its plane is typed without a sign; over a string it has none. */
+const below = ({ kind, toward, baseline }: Measured): boolean =>
+  kind === 'height' && toward === 'below' && baseline?.length !== 2;
+
+/** What a fact was declared with is its tolerance; a tape has nothing to do with it. */
+function sigmaFor(context: Context, reading: Measured, takes: readonly Take[]): number {
+  const stated = takes.some((take) => take.sigma !== null);
+  return FACT_KINDS.has(reading.kind) && !stated ? defaultSigma(reading.kind, 0) : context.sigma(reading);
 }
 
 /** Whether every take of a reading lies within what the tape explains of every other. */

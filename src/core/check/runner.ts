@@ -24,24 +24,41 @@ export interface Judgement {
 /** The findings alone. */
 export const check = (sheet: Sheet, options: Partial<CheckOptions> = {}): Finding[] => judge(sheet, options).findings;
 
-/** What cannot be is said first: until it is mended, the engine's doubts about the same piece are only its echo. */
+/** What cannot be is said first: until it is mended, most of what the engine says of the same piece is only its echo. */
 const LOUD: ReadonlySet<RuleKey> = new Set([
   'impossible-triangle',
   'box-diagonals',
   'impossible-tetrahedron',
   'takes-disagree',
 ]);
-const ECHOES: ReadonlySet<RuleKey> = new Set([
-  'reading-doubted',
-  'reading-unchecked',
-  'two-shapes',
-  'point-loose',
-  'slip-unseen',
-]);
+const ECHOES: ReadonlySet<RuleKey> = new Set(['reading-unchecked', 'two-shapes', 'point-loose', 'slip-unseen']);
 
+/**
+ * Where the engine names the one reading, that is said instead of the six lengths that cannot meet, and as gravely as they;
+ * where it cannot, the impossible alone is said. While two looks at one reading differ, only that is.
+ */
 function withoutEchoes(findings: readonly Finding[]): Finding[] {
   const loud = new Set(findings.filter(({ rule, accepted }) => LOUD.has(rule) && !accepted).map(({ piece }) => piece));
-  return findings.filter(({ rule, piece }) => !(ECHOES.has(rule) && loud.has(piece)));
+  const named = new Map(
+    findings
+      .filter(({ rule, numbers }) => rule === 'reading-doubted' && numbers.verdict === 'named')
+      .map(({ piece, subjects }) => [piece, new Set(subjects.map(({ id }) => id))]),
+  );
+  const open = findings.filter(({ rule, accepted }) => rule === 'takes-disagree' && !accepted);
+  const unsettled = new Set(open.map(({ piece }) => piece));
+  const twoLooks = new Set(
+    open.flatMap(({ subjects }) => subjects.filter(({ on }) => on === 'reading').map(({ id }) => id)),
+  );
+  return findings.flatMap((finding) => {
+    const { rule, piece, subjects } = finding;
+    if (rule !== 'takes-disagree' && LOUD.has(rule) && subjects.some(({ id }) => twoLooks.has(id))) return [];
+    const culprits = named.get(piece);
+    if (rule === 'impossible-tetrahedron' && culprits && subjects.some(({ id }) => culprits.has(id))) return [];
+    if (!loud.has(piece)) return [finding];
+    if (rule === 'reading-doubted')
+      return culprits && !unsettled.has(piece) ? [{ ...finding, severity: 'stop' as const, accepted: null }] : [];
+    return ECHOES.has(rule) ? [] : [finding];
+  });
 }
 
 /**

@@ -69,6 +69,8 @@ export const dock = {
     readAgain: (name: string) => `Read ${name} again.`,
     strike: 'Strike out',
     strikeWhy: 'Why is it struck out?',
+    misread: 'misread',
+    settle: (text: string, why: string) => `Strike out ${text} (${why})`,
     strikeReasons: ['Misread', 'Slack tape', 'Wrong points', 'Typed wrong'],
     struck: (reason: string) => `struck out: ${reason}`,
     takes: 'Read so far',

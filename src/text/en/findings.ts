@@ -48,7 +48,11 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
   'takes-disagree': ({ names, numbers, show }) =>
     numbers.quantity === 'angle'
       ? `${names[0]} was read twice and differs. Read it once more, then strike out the wrong one.`
-      : `${names[0]} was read as ${show('low')} and ${show('high')}: ${show('difference')} apart. Read it once more, then strike out the wrong one.`,
+      : `${names[0]} was read as ${show('low')} and ${show('high')}: ${show('difference')} apart. ${
+          numbers.keep === null || numbers.keep === undefined
+            ? 'Read it once more, then strike out the wrong one.'
+            : 'The last look fits everything else.'
+        }`,
   'impossible-triangle': ({ names, show }) =>
     `${names[0]} (${show('longest')}) is ${show('excess')} longer than ${others(names)} together allow. One of them is wrong.`,
   'box-diagonals': ({ names, numbers, show }) =>

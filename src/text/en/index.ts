@@ -5,6 +5,7 @@ import { findings } from './findings.ts';
 import { general } from './general.ts';
 import { guide } from './guide.ts';
 import { length } from './length.ts';
+import { slips } from './slips.ts';
 import { store } from './store.ts';
 
-export const en = { general, demo, dock, guide, cautions, findings, length, store };
+export const en = { general, demo, dock, guide, cautions, findings, length, slips, store };

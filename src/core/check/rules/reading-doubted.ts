@@ -8,8 +8,8 @@ const MOST_NAMED = 6;
 /**
  * The readings do not fit together: one of those named, most suspect first, is wrong (Baarda's test of single readings, the
  * false-alarm rate set for the whole job; or the global test). Doubt: to be read again, without being told what would fit.
- * numbers: verdict ('named', 'tied', 'unlocated'), again (how many readings are suspect), likely (the first explanation in
- * words, for the bench only, or null), chance (share of belief in it, no unit, or null).
+ * numbers: verdict ('named', 'tied', 'unlocated'), again (how many readings are suspect), slip and wouldRead (kind and text of
+ * the first explanation, for the bench only, or null), chance (per cent of belief in it, or null).
  */
 export const readingDoubted: Rule = {
   key: 'reading-doubted',
@@ -19,6 +19,7 @@ export const readingDoubted: Rule = {
       const suspects = slips.readAgain.slice(0, MOST_NAMED).flatMap((id) => context.readings.get(id) ?? []);
       const [first] = suspects;
       const [likely] = slips.explanations;
+      const lead = likely?.slips[0];
       return [
         {
           severity: 'doubt' as const,
@@ -28,7 +29,8 @@ export const readingDoubted: Rule = {
           numbers: {
             verdict: slips.verdict,
             again: slips.readAgain.length,
-            likely: likely?.text ?? null,
+            slip: lead?.kind ?? null,
+            wouldRead: lead?.wouldRead ?? null,
             chance: likely === undefined ? null : String(Math.round(likely.chance * 100)),
           },
           basis: takeIds(...suspects),

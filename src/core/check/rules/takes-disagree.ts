@@ -1,10 +1,14 @@
+import { misreadings, type SlipKind } from '../../adjust/index.ts';
 import type { SheetReading, Take } from '../../job/index.ts';
 import { aboutReading, type Context, liveTakes, takeIds } from '../context.ts';
 import type { Rule } from '../rule.ts';
 
 /**
  * Takes of one reading that differ by more than the tape explains: doubt, about the two that differ most for their size.
- * numbers: difference, tolerance, low, high (radians for a lean), takes (how many count), quantity ('length', 'angle').
+ * Where the latest look fits all the other readings, it can be settled in one tap: keep and strike name the takes, slip the
+ * kind of slip that turns the older into the latest, where there is one.
+ * numbers: difference, tolerance, low, high (radians for a lean), takes (how many count), quantity ('length', 'angle'), keep
+ * and strike (ids of takes, or null), slip (kind, or null).
  */
 export const takesDisagree: Rule = {
   key: 'takes-disagree',
@@ -26,12 +30,35 @@ export const takesDisagree: Rule = {
             high: high.value,
             takes: liveTakes(reading).length,
             quantity: reading.kind === 'lean' ? 'angle' : 'length',
+            ...settlement(context, reading),
           },
           basis: takeIds(reading),
         },
       ];
     }),
 };
+
+interface Settlement {
+  readonly keep: string | null;
+  readonly strike: string | null;
+  readonly slip: SlipKind | null;
+}
+
+/** The engine goes by the latest take; where it then doubts nothing, the take before was the slip. */
+function settlement(context: Context, reading: SheetReading): Settlement {
+  const [older, latest] = liveTakes(reading).slice(-2);
+  const judgement = context.judgement(reading.piece);
+  const fits = judgement?.adjustment.state === 'solved' && !judgement.adjustment.solution.doubted;
+  const checked =
+    fits && judgement.adjustment.solution.readings.some((r) => r.id === reading.id && r.control !== 'unchecked');
+  if (!older || !latest || !checked || liveTakes(reading).length > 2) return { keep: null, strike: null, slip: null };
+  const meant = older.unit === 'deg' ? [] : misreadings(older.text, older.unit);
+  const near = context.limits.takeSigmas * Math.SQRT2 * context.takeSigma(reading, latest);
+  const [slip] = meant
+    .filter(({ mm, spread }) => Math.abs(mm - latest.value) <= near + 2 * spread)
+    .sort((a, b) => b.logChance - a.logChance);
+  return { keep: latest.id, strike: older.id, slip: slip?.kind ?? null };
+}
 
 interface Pair {
   readonly low: Take;

@@ -51,11 +51,11 @@ export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps
       <div class="strip" role="status" aria-live="polite">
         {entry.refusal && <p class="state stop">{entry.refusal}</p>}
         {!entry.refusal && speaking.map((f) => <FindingLine key={f.id} finding={f} sheet={sheet} />)}
-        {!entry.refusal && speaking.some((f) => !SAYS_SO.has(f.rule)) && (
+        {!entry.refusal && speaking.length > 0 && !speaking.some((f) => SAYS_SO.has(f.rule)) && (
           <p>{words.readAgain(readingName(reading, sheet))}</p>
         )}
       </div>
-      <Takes reading={reading} sheet={sheet} />
+      <Takes reading={reading} sheet={sheet} disagreement={speaking.find((f) => f.rule === 'takes-disagree')} />
       <div class="step-ask">
         <div class="step-drawing">
           <PieceDrawing

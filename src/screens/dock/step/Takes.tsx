@@ -1,12 +1,20 @@
 import { useState } from 'preact/hooks';
+import type { Finding } from '../../../core/check/index.ts';
 import type { Sheet, SheetReading, Take } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { act } from '../../model/open-job.ts';
 import { dateText, valueText, whoText } from '../../model/words.ts';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
 
+interface Props {
+  reading: SheetReading;
+  sheet: Sheet;
+  /** The finding that two looks differ, where there is one. */
+  disagreement: Finding | undefined;
+}
+
 /** What was read so far, each as typed; one that was wrong is struck out with a reason and stays to be seen. */
-export function Takes({ reading, sheet }: { reading: SheetReading; sheet: Sheet }) {
+export function Takes({ reading, sheet, disagreement }: Props) {
   const [striking, setStriking] = useState<Take | null>(null);
   const words = say().dock.step;
   if (reading.takes.length === 0) return null;
@@ -23,24 +31,48 @@ export function Takes({ reading, sheet }: { reading: SheetReading; sheet: Sheet 
       />
     );
   return (
-    <ul class="takes" aria-label={words.takes}>
-      {reading.takes.map((take) => (
-        <li key={take.id} class="row spread">
-          <span>
-            {take.struck ? <s class="number">{take.text}</s> : <strong class="number">{take.text}</strong>}{' '}
-            <span class="quiet small">
-              {take.struck
-                ? words.struck(take.struck.reason)
-                : `${valueText(take.value, reading.kind, sheet)} · ${say().general.signedBy(whoText(take.who), dateText(take.at))}`}
+    <>
+      <Settle reading={reading} finding={disagreement} />
+      <ul class="takes" aria-label={words.takes}>
+        {reading.takes.map((take) => (
+          <li key={take.id} class="row spread">
+            <span>
+              {take.struck ? <s class="number">{take.text}</s> : <strong class="number">{take.text}</strong>}{' '}
+              <span class="quiet small">
+                {take.struck
+                  ? words.struck(take.struck.reason)
+                  : `${valueText(take.value, reading.kind, sheet)} · ${say().general.signedBy(whoText(take.who), dateText(take.at))}`}
+              </span>
             </span>
-          </span>
-          {!take.struck && (
-            <button type="button" class="button plain" onClick={() => setStriking(take)}>
-              {words.strike}
-            </button>
-          )}
-        </li>
-      ))}
-    </ul>
+            {!take.struck && (
+              <button type="button" class="button plain" onClick={() => setStriking(take)}>
+                {words.strike}
+              </button>
+            )}
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
+
+/** The second look fits everything else: the first is struck out in one tap, and only now its slip is named. */
+function Settle({ reading, finding }: { reading: SheetReading; finding: Finding | undefined }) {
+  const older = reading.takes.find((take) => take.id === finding?.numbers.strike);
+  if (!older) return null;
+  const slip = finding?.numbers.slip;
+  const why = isSlip(slip) ? say().slips[slip] : say().dock.step.misread;
+  return (
+    <button
+      type="button"
+      class="button main wide"
+      onClick={() => void act('take.strike', { take: older.id, reason: why })}
+      data-testid="settle"
+    >
+      {say().dock.step.settle(older.text, why)}
+    </button>
+  );
+}
+
+const isSlip = (value: unknown): value is keyof ReturnType<typeof say>['slips'] =>
+  typeof value === 'string' && value in say().slips;
