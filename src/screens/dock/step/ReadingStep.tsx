@@ -126,7 +126,8 @@ function Instruction({ reading, job }: { reading: SheetReading; job: OpenJob }) 
 /** What is being typed, large, and the tape as it would look there. */
 function Entry({ text, reading, job }: { text: string; reading: SheetReading; job: OpenJob }) {
   const parsed = text.trim() === '' ? null : readLength(text, job.sheet);
-  const mm = parsed?.ok ? parsed.mm : text === '' ? reading.value : null;
+  const last = reading.takes.findLast((take) => !take.struck);
+  const mm = parsed?.ok ? parsed.mm : text === '' ? (last?.value ?? null) : null;
   const unit = job.sheet.system === 'metric' ? 'mm' : 'in';
   return (
     <div class="entry">
