@@ -9,6 +9,7 @@ import { TopBar } from '../parts/TopBar.tsx';
 import { InboxScreen } from './InboxScreen.tsx';
 import { JudgeScreen } from './JudgeScreen.tsx';
 import './bench.css';
+import './engine.css';
 import './plan.css';
 
 /** The shop's side of the app, loaded when it is first gone to. */

@@ -14,6 +14,9 @@ import { ReadingsSection } from './sections/ReadingsSection.tsx';
 import { CarriedSection, CautionsSection, NotesSection } from './sections/RemarksSections.tsx';
 import { RunsSection } from './sections/RunsSection.tsx';
 import { jumpTo } from './sections/Section.tsx';
+import { SlipsSection } from './sections/SlipsSection.tsx';
+import { SureSection } from './sections/SureSection.tsx';
+import { TapesSection } from './sections/TapesSection.tsx';
 import type { Lit } from './state/lit.ts';
 
 /** Everything beside the plan: the decision first, then what it rests on. */
@@ -24,6 +27,9 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
         <>
           <DecideSection job={job} piece={piece} lit={lit} />
           <UndoLast job={job} />
+          <SlipsSection job={job} piece={piece.id} lit={lit.readings} />
+          <SureSection job={job} piece={piece} lit={lit} />
+          <TapesSection job={job} piece={piece.id} />
           <FindingsSection job={job} piece={piece.id} lit={lit} />
           <DisputesSection job={job} piece={piece.id} />
           <ReadingsSection job={job} piece={piece.id} lit={lit} />

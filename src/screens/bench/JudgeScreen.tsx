@@ -12,6 +12,7 @@ import { JobList } from './JobList.tsx';
 import { PieceChoice } from './PieceChoice.tsx';
 import { jumpTo, Section, type SectionKey } from './sections/Section.tsx';
 import { endAsk } from './state/ask-draft.ts';
+import { suspicion } from './state/engine-view.ts';
 import { litBy } from './state/lit.ts';
 import { selected } from './state/selection.ts';
 import { useWide } from './use-wide.ts';
@@ -35,7 +36,7 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
           </nav>
         )}
         <div class="bench-middle stack">
-          {!wide && <JumpList />}
+          {!wide && <JumpList slips={piece !== undefined && suspicion(job, piece.id) !== null} />}
           <PieceChoice job={job} piece={piece?.id ?? ''} onChoose={setChosen} />
           {piece ? (
             <Section at="plan">
@@ -78,6 +79,8 @@ function Notices({ job }: { job: OpenJob }) {
 const JUMPS: readonly SectionKey[] = [
   'plan',
   'decide',
+  'slips',
+  'sure',
   'findings',
   'readings',
   'runs',
@@ -88,12 +91,12 @@ const JUMPS: readonly SectionKey[] = [
 ];
 
 /** On a narrow screen: every part a tap away. */
-function JumpList() {
+function JumpList({ slips }: { slips: boolean }) {
   const words = sayBench();
   return (
     <nav aria-label={words.judge.jumpTo}>
       <ul class="row bench-jumps">
-        {JUMPS.map((key) => (
+        {JUMPS.filter((key) => slips || key !== 'slips').map((key) => (
           <li key={key}>
             <button type="button" class="button plain" onClick={() => jumpTo(key)}>
               {words.sections[key]}

@@ -1,5 +1,8 @@
+import { benchEngine } from './bench-engine.ts';
+
 /** What is read at the bench. */
 export const bench = {
+  engine: benchEngine,
   inbox: {
     title: 'Bench',
     jobs: 'Jobs on this device',
@@ -35,6 +38,9 @@ export const bench = {
   sections: {
     plan: 'Plan',
     decide: 'Decide',
+    slips: 'Suspected slips',
+    sure: 'How sure',
+    tapes: 'Next tapes',
     findings: 'Other findings',
     readings: 'Readings',
     runs: 'Edges and fasteners',
@@ -158,7 +164,7 @@ export const bench = {
   ask: {
     begin: 'Ask again',
     heading: 'Ask again',
-    how: 'Tick what is to be done again, in the lists below. What a stop speaks of is ticked already.',
+    how: 'Tick whatever else is to be done again, in the lists.',
     tick: (name: string) => `Ask again for ${name}`,
     tickShort: 'Ask again',
     note: (name: string) => `Note for ${name}`,

@@ -1,16 +1,16 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { sayBench } from '../../../text/bench.ts';
-import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import type { View } from '../../parts/drawing/project.ts';
-import { StateMark } from '../../parts/marks.tsx';
 import { SelectedLine } from '../sections/SelectedLine.tsx';
+import { engineView } from '../state/engine-view.ts';
 import type { Lit } from '../state/lit.ts';
 import { toggle } from '../state/selection.ts';
 import { WIDE } from '../use-wide.ts';
 import { DrawnLines } from './DrawnLines.tsx';
-import { DrawnPoints } from './DrawnPoints.tsx';
+import { DrawnOvals, DrawnPoints } from './DrawnPoints.tsx';
 import { markedBy } from './marked.ts';
+import { PlanNote } from './PlanNote.tsx';
 import { makeScene, sketchOf } from './scene.ts';
 import { Tools } from './Tools.tsx';
 import { usePanZoom } from './use-pan-zoom.ts';
@@ -22,10 +22,11 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
   const panZoom = usePanZoom(box);
   const [view, setView] = useState<View>('plan');
   const { sheet } = job;
-  const drawn = useMemo(() => sketchOf(sheet, piece), [sheet, piece]);
+  const engine = engineView(job, piece);
+  const drawn = useMemo(() => sketchOf(sheet, piece, engine), [sheet, piece, engine]);
   const frame = { width, height, view, look: panZoom.look };
   const marked = useMemo(() => markedBy(job, piece), [job, piece]);
-  const scene = makeScene(sheet, piece, drawn, frame, { lit, marked });
+  const scene = makeScene(sheet, piece, drawn, frame, { lit, marked, engine });
   const declared = sheet.pieces.find(({ id }) => id === piece);
   useTaps(box, panZoom.dragged);
   const words = sayBench().plan;
@@ -40,6 +41,7 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
           role="img"
           aria-label={words.label(declared?.name ?? '', scene.labels.length + scene.hidden)}
         >
+          <DrawnOvals scene={scene} />
           <DrawnLines scene={scene} lit={lit} marked={marked} />
           <DrawnPoints scene={scene} lit={lit} marked={marked} />
           <text x={width / 2} y={18} text-anchor="middle" class="bench-bow">
@@ -49,18 +51,7 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
       </div>
       <SelectedLine job={job} piece={piece} lit={lit} />
       <Tools panZoom={panZoom} view={view} onView={declared?.flat ? null : setView} />
-      <p class="small">
-        <strong>{words.picture}</strong>{' '}
-        {scene.spots.some(({ measured }) => !measured) && <span class="quiet">{words.nominal} </span>}
-        {scene.hidden > 0 && <span class="quiet">{words.hidden(scene.hidden)}</span>}
-      </p>
-      {(marked.any.stop || marked.any.doubt) && (
-        <p class="row bench-legend small">
-          {words.dashed}
-          {marked.any.stop && <StateMark mark="stop">{say().general.severities.stop}</StateMark>}
-          {marked.any.doubt && <StateMark mark="doubt">{say().general.severities.doubt}</StateMark>}
-        </p>
-      )}
+      <PlanNote job={job} scene={scene} engine={engine} marked={marked} />
     </div>
   );
 }

@@ -3,6 +3,23 @@ import type { Lit } from '../state/lit.ts';
 import type { Marked } from './marked.ts';
 import type { Scene, Spot } from './scene.ts';
 
+/** How sure each point is; under everything else, so that it covers nothing. */
+export function DrawnOvals({ scene }: { scene: Scene }) {
+  return (
+    <>
+      {scene.ovals.map(({ point, at, rx, ry, turn }) => (
+        <ellipse
+          key={point}
+          class="bench-oval"
+          rx={rx}
+          ry={ry}
+          transform={`translate(${at[0]} ${at[1]}) rotate(${turn.toFixed(1)})`}
+        />
+      ))}
+    </>
+  );
+}
+
 /** Points with their names and heights; those a finding speaks of carry its sign. */
 export function DrawnPoints({ scene, lit, marked }: { scene: Scene; lit: Lit; marked: Marked }) {
   return (
@@ -28,12 +45,17 @@ interface Props {
 }
 
 function DrawnPoint({ spot, lit, heightLit, grave }: Props) {
-  const { point, at, name, height, heightReading, measured } = spot;
+  const { point, at, name, height, heightReading, measured, floats } = spot;
   return (
     <>
       <g data-on="point" data-id={point.id}>
         {grave && <circle class={`bench-ring ${grave}`} cx={at[0]} cy={at[1]} r={13} />}
-        <circle class={`point ${measured ? 'sure' : ''} ${lit ? 'lit' : ''}`} cx={at[0]} cy={at[1]} r={lit ? 8 : 5} />
+        <circle
+          class={`point ${floats ? 'floats' : measured ? 'sure' : ''} ${lit ? 'lit' : ''}`}
+          cx={at[0]}
+          cy={at[1]}
+          r={lit || floats ? 8 : 5}
+        />
         <circle class="bench-hit-spot" cx={at[0]} cy={at[1]} r={16} />
         <text class={`bench-name ${lit ? 'lit' : ''}`} x={name.x} y={name.y} text-anchor={name.anchor}>
           {point.label}

@@ -3,9 +3,11 @@ import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/jo
 import { sayBench } from '../../../text/bench.ts';
 import { type Flat, fitPlaces as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
 import { readingValue } from '../names.ts';
+import { type EngineView, floatingOf, type Solution } from '../state/engine-view.ts';
 import type { Lit } from '../state/lit.ts';
 import { type Label, type Patch, placeLabels, type Wish } from './labels.ts';
 import type { Marked } from './marked.ts';
+import { type Oval, ovalsOf } from './ovals.ts';
 import { runPlaces, type Station, stationsOn } from './stations.ts';
 import type { Look } from './use-pan-zoom.ts';
 
@@ -25,6 +27,8 @@ export interface Spot {
   height: string | null;
   heightReading: string | null;
   measured: boolean;
+  /** The readings do not fix it. */
+  floats: boolean;
 }
 
 /** A piece ready to be drawn, px. */
@@ -38,6 +42,9 @@ export interface Scene {
   labels: Label[];
   /** Values without room. */
   hidden: number;
+  /** How sure the points are, in plan; enlarged by `factor`. */
+  ovals: Oval[];
+  factor: number;
 }
 
 export interface Frame {
@@ -56,6 +63,7 @@ const ground = ([x, y]: Place): Place => [x, y, 0];
 export interface Shown {
   lit: Lit;
   marked: Marked;
+  engine: EngineView | null;
 }
 
 export function makeScene(
@@ -63,7 +71,7 @@ export function makeScene(
   piece: string,
   drawn: PieceSketch,
   frame: Frame,
-  { lit, marked }: Shown,
+  { lit, marked, engine }: Shown,
 ): Scene {
   const flatPiece = sheet.pieces.find(({ id }) => id === piece)?.flat ?? false;
   const to = projection(drawn, frame, flatPiece ? FLAT_MARGIN : MARGIN);
@@ -78,7 +86,11 @@ export function makeScene(
     ({ id, value, piece: of }) => of === piece && (value !== null || lit.readings.has(id) || marked.readings.has(id)),
   );
   const lines = readings.flatMap((reading) => lineOf(reading, runs, flat));
-  const spots = spotsOf(sheet, piece, drawn, to, readings);
+  const floating = new Set(engine ? floatingOf(engine.judgement).map(({ point }) => point) : []);
+  const spots = spotsOf(sheet, piece, drawn, to, readings).map((spot) => ({
+    ...spot,
+    floats: floating.has(spot.point.id),
+  }));
   const stations = runs.flatMap((run) =>
     stationsOn(run, sheet, drawn).map((station) => ({ station, run: run.id, at: to(station.place) })),
   );
@@ -97,10 +109,37 @@ export function makeScene(
     spots,
     labels,
     hidden,
+    ...(frame.view === 'plan' ? ovals(spots, drawn, engine, to) : { ovals: [], factor: 1 }),
   };
 }
 
-export const sketchOf = (sheet: Sheet, piece: string): PieceSketch => sketchPiece(sheet, piece);
+/** The adjusted shape where the engine has one, otherwise what the readings pull the guide's layout into. */
+export const sketchOf = (sheet: Sheet, piece: string, engine: EngineView | null): PieceSketch =>
+  sketchPiece(sheet, piece, engine?.solved && engine.shown ? positionsOf(engine.shown) : new Map());
+
+/** Places of the points as worked out, the same way round as they are drawn. */
+export const placesOf = (sheet: Sheet, piece: string, solution: Solution): PieceSketch['places'] =>
+  sketchPiece(sheet, piece, positionsOf(solution)).places;
+
+const positionsOf = ({ points }: Solution): Map<string, Place> =>
+  new Map(points.map(({ id, position }) => [id, position]));
+
+/** Only where the adjusted shape is drawn: an ellipse round another place would say nothing. */
+function ovals(spots: readonly Spot[], drawn: PieceSketch, engine: EngineView | null, to: (place: Place) => Flat) {
+  const points = engine?.solved ? (engine.shown?.points ?? []) : [];
+  const at = new Map(spots.map((spot) => [spot.point.id, spot.at]));
+  // The drawing may show x the other way round (poles that stand aft).
+  const way = points.reduce((sum, { id, position }) => sum + position[0] * (drawn.places.get(id)?.[0] ?? 0), 0);
+  const zero = to([0, 0, 0]);
+  return ovalsOf(
+    points,
+    (id) => at.get(id),
+    (x, y) => {
+      const [u, v] = to([way < 0 ? -x : x, y, 0]);
+      return [u - zero[0], v - zero[1]];
+    },
+  );
+}
 
 /** From the boat to the frame, enlarged and moved as the person looks at it. */
 function projection(drawn: PieceSketch, { width, height, view, look }: Frame, most: number): (place: Place) => Flat {
@@ -176,7 +215,7 @@ function spotsOf(
   drawn: PieceSketch,
   to: (place: Place) => Flat,
   readings: readonly SheetReading[],
-): Spot[] {
+): Omit<Spot, 'floats'>[] {
   const own = sheet.points.flatMap((point) => {
     const place = point.pieces.includes(piece) ? drawn.places.get(point.id) : undefined;
     return place ? [{ point, at: to(place) }] : [];

@@ -8,8 +8,11 @@ import { type Mark, StateMark } from '../../parts/marks.tsx';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
 import { readBy, readingValue } from '../names.ts';
 import { asking } from '../state/ask-draft.ts';
+import type { EngineView } from '../state/engine-view.ts';
 import { isSelected, toggle } from '../state/selection.ts';
 import { AskTick } from './AskTick.tsx';
+import { Adjusted, CheckedBy } from './ReadingCheck.tsx';
+import { ReadingNumbers } from './ReadingNumbers.tsx';
 import { jumpTo } from './Section.tsx';
 
 interface Props {
@@ -17,10 +20,11 @@ interface Props {
   job: OpenJob;
   wide: boolean;
   lit: boolean;
+  engine: EngineView | null;
 }
 
 /** One reading; below it, when it is selected or asked for, what can be done with it. */
-export function ReadingRow({ reading, job, wide, lit }: Props) {
+export function ReadingRow({ reading, job, wide, lit, engine }: Props) {
   const name = readingName(reading, job.sheet);
   const open = isSelected('reading', reading.id);
   const words = sayBench().readings;
@@ -36,7 +40,7 @@ export function ReadingRow({ reading, job, wide, lit }: Props) {
           >
             {name}
           </button>
-          {!wide && <State reading={reading} job={job} />}
+          {!wide && <State reading={reading} job={job} engine={engine} />}
         </th>
         <td>
           <Takes reading={reading} />
@@ -45,11 +49,12 @@ export function ReadingRow({ reading, job, wide, lit }: Props) {
         <td class="number">
           {readingValue(reading, job.sheet)}
           {counted(reading) > 1 && <span class="small quiet bench-under">{words.mean(counted(reading))}</span>}
+          {engine && <Adjusted reading={reading} engine={engine} sheet={job.sheet} />}
         </td>
         {wide && <td>{readBy(reading)}</td>}
         {wide && (
           <td>
-            <State reading={reading} job={job} />
+            <State reading={reading} job={job} engine={engine} />
           </td>
         )}
       </tr>
@@ -58,6 +63,7 @@ export function ReadingRow({ reading, job, wide, lit }: Props) {
           <td colSpan={wide ? 5 : 3}>
             <AskTick sheet={job.sheet} piece={reading.piece} on="reading" id={reading.id} name={name} />
             {open && <Strike reading={reading} name={name} wide={wide} />}
+            {open && engine && <ReadingNumbers reading={reading} sheet={job.sheet} engine={engine} />}
           </td>
         </tr>
       )}
@@ -130,7 +136,7 @@ const marks: Record<SheetReading['state'], Mark> = {
 };
 
 /** Where the reading stands; a standing finding about it outweighs that it was measured. */
-function State({ reading, job }: { reading: SheetReading; job: OpenJob }) {
+function State({ reading, job, engine }: Pick<Props, 'reading' | 'job' | 'engine'>) {
   const words = sayBench().readings;
   const worst = worstOn(reading, job);
   return (
@@ -139,6 +145,7 @@ function State({ reading, job }: { reading: SheetReading; job: OpenJob }) {
       {worst && reading.state === 'measured' ? null : (
         <StateMark mark={marks[reading.state]}>{words.states[reading.state]}</StateMark>
       )}
+      {engine && <CheckedBy reading={reading} engine={engine} />}
       {reading.answer && reading.answer.reason !== '' && <span class="small bench-under">{reading.answer.reason}</span>}
       {!reading.needed && <span class="small quiet bench-under">{words.optional}</span>}
     </>

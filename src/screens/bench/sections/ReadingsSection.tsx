@@ -1,6 +1,7 @@
 import type { SheetReading } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
+import { engineView } from '../state/engine-view.ts';
 import type { Lit } from '../state/lit.ts';
 import { useWide } from '../use-wide.ts';
 import { ReadingRow } from './ReadingRow.tsx';
@@ -10,6 +11,7 @@ import { Section } from './Section.tsx';
 export function ReadingsSection({ job, piece, lit }: { job: OpenJob; piece: string; lit: Lit }) {
   const wide = useWide();
   const words = sayBench().readings;
+  const engine = engineView(job, piece);
   const stations = new Set(job.sheet.runs.flatMap((run) => run.stations));
   const readings = inWalkingOrder(job, piece).filter((reading) => !stations.has(reading.id));
   return (
@@ -30,7 +32,14 @@ export function ReadingsSection({ job, piece, lit }: { job: OpenJob; piece: stri
           </thead>
           <tbody>
             {readings.map((reading) => (
-              <ReadingRow key={reading.id} reading={reading} job={job} wide={wide} lit={lit.readings.has(reading.id)} />
+              <ReadingRow
+                key={reading.id}
+                reading={reading}
+                job={job}
+                wide={wide}
+                lit={lit.readings.has(reading.id)}
+                engine={engine}
+              />
             ))}
           </tbody>
         </table>
