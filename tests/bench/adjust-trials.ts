@@ -26,7 +26,7 @@ export interface Tally {
   missed: number;
 }
 
-export const newTally = (): Tally => ({
+const newTally = (): Tally => ({
   jobs: 0,
   doubted: 0,
   first: 0,
@@ -67,7 +67,7 @@ function shapeError(job: Job, positions: readonly { id: string; position: readon
 }
 
 /** Runs one slipped job and counts how it went. */
-export function tryJob(job: Job, slips: readonly Slipped[], tally: Tally): void {
+function tryJob(job: Job, slips: readonly Slipped[], tally: Tally): void {
   const slipped = withSlips(job, slips);
   const adjustment = adjust(slipped.network);
   tally.jobs++;
@@ -103,7 +103,7 @@ function visible(job: Job): Map<string, number> {
 }
 
 /** A job with `count` slips of random kinds, each `low` to `high` times its smallest visible size. */
-export function slippedJob(
+function slippedJob(
   piece: Piece,
   random: Random,
   count: number,
@@ -142,7 +142,7 @@ export function sizedTrial(piece: Piece, seed: number, jobs: number, count: numb
 }
 
 /** Any size: one slip of one kind. */
-export function kindTrial(piece: Piece, kind: string, seed: number, jobs: number): Tally {
+function kindTrial(piece: Piece, kind: string, seed: number, jobs: number): Tally {
   const tally = newTally();
   const random = seededRandom(seed);
   for (let k = 0; k < 60 * jobs && tally.jobs < jobs; k++) {

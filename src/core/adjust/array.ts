@@ -5,10 +5,3 @@
  */
 export const at = (a: Float64Array, i: number): number => a[i] as number;
 export const ix = (a: Int32Array, i: number): number => a[i] as number;
-
-/** `list[i]`, or throws: for the cold paths where an absent element is a defect of this engine. */
-export function item<T>(list: readonly T[], i: number): T {
-  const found = list[i];
-  if (found === undefined) throw new RangeError(`no element ${i} in a list of ${list.length}`);
-  return found;
-}

@@ -26,7 +26,7 @@ export function connections(problem: Problem): Connections {
 }
 
 /** Connected groups of points once `removed` are taken away. */
-export function componentsWithout(links: Connections, removed: readonly number[]): number[][] {
+function componentsWithout(links: Connections, removed: readonly number[]): number[][] {
   const seen = new Uint8Array(links.partners.length);
   for (const r of removed) seen[r] = 1;
   const groups: number[][] = [];

@@ -189,12 +189,7 @@ function baseInBody(
   return wide.filter((p) => p < count);
 }
 
-export function largestBody(
-  problem: Problem,
-  x: Float64Array,
-  ne: NormalEquations,
-  loose: readonly Float64Array[],
-): number[] {
+function largestBody(problem: Problem, x: Float64Array, ne: NormalEquations, loose: readonly Float64Array[]): number[] {
   const { points } = problem.network;
   const order = points.map((_, i) => i).filter((i) => ix(ne.unknownOf, i) >= 0);
   order.sort((a, b) => Number(points[b]?.role === 'mark') - Number(points[a]?.role === 'mark'));

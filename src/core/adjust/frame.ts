@@ -47,7 +47,7 @@ export function settleFrame(problem: Problem, x: Float64Array, weight: Float64Ar
 }
 
 /** Declared sides that the coordinates contradict; a millimetre past the middle is not yet the other side. */
-export function wrongSides(problem: Problem, x: Float64Array): { point: string; side: Side }[] {
+function wrongSides(problem: Problem, x: Float64Array): { point: string; side: Side }[] {
   const { points } = problem.network;
   const found: { point: string; side: Side }[] = [];
   const middleOf = middles(problem, x);
@@ -208,7 +208,7 @@ function nominalMisfit(problem: Problem, x: Float64Array): number {
 }
 
 /** The mirror image of the whole shape, if every reading and known point is as content with it. */
-export function mirrorTwin(problem: Problem, x: Float64Array, weight: Float64Array): Float64Array | undefined {
+function mirrorTwin(problem: Problem, x: Float64Array, weight: Float64Array): Float64Array | undefined {
   const evaluation = newEvaluation(problem);
   evaluate(problem, x, evaluation);
   const square = weightedSquare(evaluation.residual, weight);

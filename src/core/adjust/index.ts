@@ -20,11 +20,11 @@
 export { adjust } from './adjust.ts';
 export type * from './model.ts';
 export { READING_KINDS } from './model.ts';
-export { type NextTape, nextTapes, type Shortfall, type TapeAdvice, type TapeWishes } from './next-tapes.ts';
-export { type Random, seededRandom } from './random.ts';
+export { type NextTape, nextTapes, type TapeAdvice } from './next-tapes.ts';
+export { seededRandom } from './random.ts';
 export type * from './result.ts';
-export { defaultSigma, SIGMA_RULES } from './sigma.ts';
-export { SLIP_SHARES, type SlipKind } from './slips/kinds.ts';
+export { defaultSigma } from './sigma.ts';
+export type { SlipKind } from './slips/kinds.ts';
 export { misreadings } from './slips/misreadings.ts';
 export { nameSlips } from './slips/name.ts';
 export type { Explanation, SlipReport, SupposedSlip } from './slips/report.ts';

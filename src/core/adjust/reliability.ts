@@ -35,7 +35,7 @@ export function redundancies(cf: Cofactors): RowReliability {
 }
 
 /** J Q Jᵀ of one row: the a priori variance of its computed value. */
-export function rowVariance(cf: Cofactors, refs: Int32Array, slot: number): number {
+function rowVariance(cf: Cofactors, refs: Int32Array, slot: number): number {
   const { evaluation, ne, q, size, problem } = cf;
   const { jacobian } = evaluation;
   let sum = 0;

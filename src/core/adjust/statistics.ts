@@ -51,7 +51,7 @@ function upperGamma(a: number, x: number): number {
 export const chiSquareTail = (x: number, freedom: number): number => upperGamma(freedom / 2, x / 2);
 
 /** P(Z > z) for the standard normal. */
-export const normalTail = (z: number): number =>
+const normalTail = (z: number): number =>
   z >= 0 ? 0.5 * upperGamma(0.5, (z * z) / 2) : 1 - 0.5 * upperGamma(0.5, (z * z) / 2);
 
 /** Finds x in [low, high] where the falling function `tail` equals `p`, by bisection to the last bit or so. */

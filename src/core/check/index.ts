@@ -4,5 +4,5 @@ export { Finding, RuleKey, type Subject } from './finding.ts';
 export { type Gate, gates } from './gates.ts';
 export { defaultLimits } from './limits.ts';
 export { type PieceJudgement, solutionOf } from './piece-judgement.ts';
-export { type CheckOptions, check, type Judgement, judge } from './runner.ts';
+export { type CheckOptions, check, judge } from './runner.ts';
 export { defaultInstruments, sigmaOf } from './sigma.ts';

@@ -4,7 +4,7 @@ import type { OpenJob } from './open-job.ts';
 type Solved = Extract<PieceJudgement['adjustment'], { state: 'solved' }>;
 
 /** The adjusted shape of a piece; null while the engine does not have it. */
-export function solved(job: OpenJob, piece: string): Solved['solution'] | null {
+function solved(job: OpenJob, piece: string): Solved['solution'] | null {
   const adjustment = job.pieces.get(piece)?.adjustment;
   return adjustment?.state === 'solved' ? adjustment.solution : null;
 }

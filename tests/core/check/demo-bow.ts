@@ -9,7 +9,7 @@ export function guideNamed(kind: 'open-bow' | 'tension-shade') {
 }
 
 /** Inches as a person types them: 47 5/8. */
-export function asTyped(inches: number): string {
+function asTyped(inches: number): string {
   let [top, bottom] = [Math.round(inches * 16) % 16, 16];
   while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
   const whole = Math.floor(Math.round(inches * 16) / 16);

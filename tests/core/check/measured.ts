@@ -9,7 +9,7 @@ export type Place = readonly [number, number, number];
 /** How far the fasteners of a run stand apart at most, mm; inside the usual limits. */
 const GAP = 160;
 /** A girth on a boat is a little longer than its chords; invented. */
-export const SAG = 1.01;
+const SAG = 1.01;
 
 /** Normal deviates by Box and Muller from a fixed stream of numbers (Park and Miller's generator). */
 export function deviates(seed: number): () => number {

@@ -20,7 +20,7 @@ export const girth: Kind = {
 };
 
 /** Sum of the chords through the reading's points, adding derivatives. */
-export function chordsThrough(prepared: Prepared, x: Float64Array, jacobian: Float64Array, slot: number): number {
+function chordsThrough(prepared: Prepared, x: Float64Array, jacobian: Float64Array, slot: number): number {
   const { refs, points } = prepared;
   let sum = 0;
   for (let k = 0; k + 1 < points; k++) {

@@ -46,11 +46,11 @@ export function intersectSpheres(a: Ball, b: Ball, c: Ball): Vector[] {
 }
 
 export const minus = (a: Vector, b: Vector): Vector => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
-export const plus = (a: Vector, b: Vector): Vector => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
-export const times = (a: Vector, k: number): Vector => [a[0] * k, a[1] * k, a[2] * k];
-export const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+const plus = (a: Vector, b: Vector): Vector => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+const times = (a: Vector, k: number): Vector => [a[0] * k, a[1] * k, a[2] * k];
+const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 export const length = (a: Vector): number => Math.sqrt(dot(a, a));
-export const cross = (a: Vector, b: Vector): Vector => [
+const cross = (a: Vector, b: Vector): Vector => [
   a[1] * b[2] - a[2] * b[1],
   a[2] * b[0] - a[0] * b[2],
   a[0] * b[1] - a[1] * b[0],
