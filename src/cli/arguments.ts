@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 
-export type Command = 'check' | 'convert' | 'table';
+export type Command = 'adjust' | 'check' | 'convert' | 'table';
 
 export interface Call {
   command: Command;
@@ -10,11 +10,12 @@ export interface Call {
   by: string;
   units: 'in' | 'mm';
   keepGood: boolean;
+  json: boolean;
 }
 
 export type Arguments = { ok: true; call: Call } | { ok: true; help: true } | { ok: false; message: string };
 
-const COMMANDS: readonly string[] = ['check', 'convert', 'table'] satisfies Command[];
+const COMMANDS: readonly string[] = ['adjust', 'check', 'convert', 'table'] satisfies Command[];
 const isCommand = (word: string | undefined): word is Command => word !== undefined && COMMANDS.includes(word);
 
 const OPTIONS = {
@@ -24,6 +25,7 @@ const OPTIONS = {
   by: { type: 'string', default: 'table' },
   units: { type: 'string', default: 'in' },
   'keep-good': { type: 'boolean', default: false },
+  json: { type: 'boolean', default: false },
 } as const;
 
 /** Reads the words behind the program's name. Never throws. */
@@ -41,10 +43,11 @@ export function readArguments(words: readonly string[]): Arguments {
     return { ok: false, message: command === undefined ? 'No command was given.' : `There is no command ${command}.` };
   if (file === undefined) return { ok: false, message: `${command} needs a file.` };
   if (more.length > 0) return { ok: false, message: `${command} takes one file.` };
-  const { units } = values;
+  const { units, json } = values;
   if (units !== 'in' && units !== 'mm') return { ok: false, message: '--units is in or mm.' };
+  if (json && command !== 'adjust') return { ok: false, message: `${command} does not take --json.` };
   const { out = null, name = null, by } = values;
-  return { ok: true, call: { command, file, out, name, by, units, keepGood: values['keep-good'] } };
+  return { ok: true, call: { command, file, out, name, by, units, keepGood: values['keep-good'], json } };
 }
 
 const parse = (words: readonly string[]) =>

@@ -1,9 +1,12 @@
 import { basename, extname } from 'node:path';
-import { check, type Finding } from '../core/check/index.ts';
+import { check } from '../core/check/index.ts';
 import { type Entry, fold, type Sheet } from '../core/job/index.ts';
 import { buildPacket, type Packet, readTable, writeTable } from '../core/packet/index.ts';
 import { readPacketFile, writePacketFile } from '../device/packet-file/index.ts';
+import { adjusted } from './adjust.ts';
+import { adjustedText } from './adjust-text.ts';
 import { type Call, readArguments } from './arguments.ts';
+import { labelled } from './labels.ts';
 import { refusalSentence, rowSentence, tableSentences, USAGE } from './usage.ts';
 
 /** The world as the program sees it: files, streams, clock, ids. */
@@ -88,6 +91,11 @@ async function act(call: Call, job: Job, world: World): Promise<number> {
       );
       return findings.some((finding) => finding.severity === 'stop') ? STOP : FINE;
     }
+    case 'adjust': {
+      const result = adjusted(job.sheet);
+      await put(call, call.json ? `${JSON.stringify(result, null, 2)}\n` : adjustedText(result), world);
+      return result.stop ? STOP : FINE;
+    }
     case 'table':
       await put(call, writeTable(job.sheet), world);
       return FINE;
@@ -105,18 +113,6 @@ async function act(call: Call, job: Job, world: World): Promise<number> {
       return FINE;
     }
   }
-}
-
-/** A finding whose subjects carry the labels people know them by, since ids mean nothing at a terminal. */
-function labelled(finding: Finding, sheet: Sheet) {
-  const point = (id: string): string => sheet.points.find((one) => one.id === id)?.label ?? id;
-  const label = ({ on, id }: Finding['subjects'][number]): string => {
-    const reading = on === 'reading' ? sheet.readings.find((one) => one.id === id) : undefined;
-    if (reading && reading.points.length > 0) return `${reading.kind} ${reading.points.map(point).join('-')}`;
-    if (on === 'piece') return sheet.pieces.find((one) => one.id === id)?.name ?? id;
-    return on === 'point' ? point(id) : id;
-  };
-  return { ...finding, subjects: finding.subjects.map((subject) => ({ ...subject, label: label(subject) })) };
 }
 
 async function put(call: Call, text: string, world: World): Promise<void> {

@@ -1,43 +1,21 @@
 import { describe, expect, it } from 'vitest';
-import { run, type World } from '../../src/cli/run.ts';
-import { check } from '../../src/core/check/index.ts';
-import { counter, samplePacket, slippedPacket } from '../core/packet/sample.ts';
+import { samplePacket } from '../core/packet/sample.ts';
+import { call } from './world.ts';
 
 const TABLE = 'kind,from,to,reading,note\nstraight,A,B,30,\nstraight,B,C,40,\nstraight,A,C,50,\n';
+/** A flat box with both diagonals: every reading is checked by the others. */
+const CHECKED = `${TABLE}straight,C,D,30,\nstraight,A,D,40,\nstraight,B,D,50,\nflat,*,,,\n`;
 const SLIPPED = TABLE.replace('50', '500');
 
-/** A world of one file, called `file.csv`, that writes down what happens to it. */
-function world(text: string, input = '') {
-  const said = { out: '', err: '', files: new Map<string, string>() };
-  const encode = (content: string): Uint8Array<ArrayBuffer> => Uint8Array.from(Buffer.from(content));
-  const made: World = {
-    readFile: async (path) => {
-      if (path !== 'dir/file.csv') throw new Error(`no such file ${path}`);
-      return encode(text);
-    },
-    readInput: async () => encode(input),
-    writeFile: async (path, content) => void said.files.set(path, content),
-    print: (content) => {
-      said.out += content;
-    },
-    complain: (content) => {
-      said.err += content;
-    },
-    now: () => '2026-11-25T09:30:00.000Z',
-    newId: counter(),
-  };
-  return { made, said };
-}
-
-async function call(words: string, text: string, input = '') {
-  const { made, said } = world(text, input);
-  const code = await run(words.split(' '), made);
-  return { code, ...said };
-}
-
 describe('check', () => {
-  it('finds nothing in a good table', async () => {
-    expect(await call('check dir/file.csv', TABLE)).toMatchObject({ code: 0, err: '' });
+  it('finds no stop in a good table', async () => {
+    expect(await call('check dir/file.csv', CHECKED)).toMatchObject({ code: 0, err: '' });
+  });
+
+  it('answers 1 to a triangle, which fits whatever was read', async () => {
+    const { code, out } = await call('check dir/file.csv', TABLE);
+    expect(code).toBe(1);
+    expect(JSON.parse(out)).toMatchObject(Array(3).fill({ rule: 'reading-unchecked', severity: 'stop' }));
   });
 
   it('prints findings as JSON, with the labels of what they speak of, and answers 1 on a stop', async () => {
@@ -53,8 +31,10 @@ describe('check', () => {
   });
 
   it('reads packets too, and the standard input', async () => {
-    expect(await call('check -', '', JSON.stringify(samplePacket(check)))).toMatchObject({ code: 0, err: '' });
-    expect(await call('check -', '', JSON.stringify(slippedPacket(check)))).toMatchObject({ code: 1, err: '' });
+    const packet = (await call('convert dir/file.csv', CHECKED)).out;
+    expect(await call('check -', '', packet)).toMatchObject({ code: 0, err: '' });
+    const slipped = (await call('convert dir/file.csv', SLIPPED)).out;
+    expect(await call('check -', '', slipped)).toMatchObject({ code: 1, err: '' });
   });
 
   it.each([
@@ -149,6 +129,7 @@ describe('the call itself', () => {
     ['check', 'check needs a file'],
     ['check a b', 'check takes one file'],
     ['check a --loud', '--loud'],
+    ['check a --json', 'check does not take --json'],
     ['convert a --units ft', '--units is in or mm'],
     ['check nowhere.json', 'no such file nowhere.json'],
   ])('answers 2 to "%s"', async (words, sentence) => {
