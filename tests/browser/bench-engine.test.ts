@@ -72,7 +72,7 @@ describe.each([
       await expectAccessible(page);
       await shot(page, `engine-${screen}-numbers`);
 
-      await readings.getByRole('button', { name: 'F–P3', exact: true }).click();
+      await region(phone, 'Suspected slips').getByRole('button', { name: 'Go to F–P3' }).click();
       await readings.getByRole('button', { name: 'Strike out 72 3/16' }).click();
       await readings.getByRole('button', { name: 'A later reading replaces it' }).click();
       await region(phone, 'Decide').getByText('F–P3: not taped yet.').waitFor();

@@ -136,5 +136,6 @@ export const benchEngine = {
     about: (name: string, length: string) => `${name}, about ${length}`,
     ask: (names: string) => `Ask for ${names}`,
     asked: 'asked already, still open',
+    before: (reason: string) => `Said before: could not measure (${reason}).`,
   },
 };

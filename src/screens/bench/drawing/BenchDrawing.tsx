@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import type { View } from '../../parts/drawing/project.ts';
+import { bringRow } from '../sections/Section.tsx';
 import { SelectedLine } from '../sections/SelectedLine.tsx';
 import { engineView } from '../state/engine-view.ts';
 import type { Lit } from '../state/lit.ts';
@@ -70,10 +71,6 @@ function useSize(box: { current: HTMLElement | null }): { width: number; height:
     return () => watch.disconnect();
   }, []);
   return size;
-}
-
-function bringRow(on: string, id: string): void {
-  document.querySelector(`[data-row="${on}:${CSS.escape(id)}"]`)?.scrollIntoView({ block: 'nearest' });
 }
 
 /** What a tap on the drawing selects is written on its parts; by keyboard the same things are selected in the lists. */

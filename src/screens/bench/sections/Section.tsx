@@ -23,3 +23,8 @@ export function jumpTo(key: SectionKey): void {
   heading?.scrollIntoView({ block: 'start' });
   heading?.focus({ preventScroll: true });
 }
+
+/** Scrolls to the row of a thing, if a list shows it, no further than needed. */
+export function bringRow(on: string, id: string): void {
+  document.querySelector(`[data-row="${on}:${CSS.escape(id)}"]`)?.scrollIntoView({ block: 'nearest' });
+}

@@ -7,8 +7,8 @@ import { explanationText, namesOf } from '../engine-words.ts';
 import { readingTitle } from '../names.ts';
 import { alsoAsk, isReadingAsked } from '../state/ask-draft.ts';
 import { suspicion } from '../state/engine-view.ts';
-import { isSelected, toggle } from '../state/selection.ts';
-import { Section } from './Section.tsx';
+import { isSelected, selected, toggle } from '../state/selection.ts';
+import { bringRow, Section } from './Section.tsx';
 import { TapesThatDecide } from './TapesThatDecide.tsx';
 
 /** Explanations with less belief than this are only counted. */
@@ -88,8 +88,17 @@ function Standing({ reading, sheet, several }: { reading: string; sheet: Sheet; 
       ) : (
         <StateMark mark="doubt">{words.notAgain}</StateMark>
       )}
+      <button type="button" class="button plain" onClick={() => goTo(reading)}>
+        {words.go(readingTitle(sheet, reading))}
+      </button>
     </p>
   );
+}
+
+/** To its row among the readings, where it can be struck out and its numbers stand. */
+function goTo(reading: string): void {
+  selected.value = { on: 'reading', id: reading };
+  requestAnimationFrame(() => bringRow('reading', reading));
 }
 
 /** The readings to be taken again, ticked for asking in one go. */

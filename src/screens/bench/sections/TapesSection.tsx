@@ -1,9 +1,11 @@
+import type { SheetReading } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { lengthText } from '../../model/words.ts';
 import { namesOf } from '../engine-words.ts';
 import { labelsOf } from '../names.ts';
 import { alsoAsk } from '../state/ask-draft.ts';
+import { straightBetween } from '../state/ask-tapes.ts';
 import { engineView, floatingOf, isConfirmed } from '../state/engine-view.ts';
 import { AskForTapes } from './AskForTapes.tsx';
 import { Section } from './Section.tsx';
@@ -33,6 +35,7 @@ export function TapesSection({ job, piece }: { job: OpenJob; piece: string }) {
             {set.map(({ from, to, length }) => (
               <li key={`${from}${to}`} class="bench-row">
                 {words.about(labelsOf(job.sheet, [from, to]), lengthText(length, job.sheet))}
+                <Before answer={straightBetween(job.sheet, piece, { from, to })?.answer ?? null} />
               </li>
             ))}
           </ul>
@@ -51,4 +54,10 @@ export function TapesSection({ job, piece }: { job: OpenJob; piece: string }) {
       )}
     </Section>
   );
+}
+
+/** Somebody at the dock could not take this tape: asking anew may be in vain. */
+function Before({ answer }: { answer: SheetReading['answer'] }) {
+  if (answer?.answer !== 'could-not') return null;
+  return <span class="small bench-under">{sayBench().engine.tapes.before(answer.reason)}</span>;
 }

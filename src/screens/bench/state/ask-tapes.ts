@@ -10,7 +10,7 @@ export interface Tape {
 }
 
 /** The reading of a piece between two points, whichever way round, if somebody has asked for it already. */
-function straightBetween(sheet: Sheet, piece: string, { from, to }: Tape): SheetReading | undefined {
+export function straightBetween(sheet: Sheet, piece: string, { from, to }: Tape): SheetReading | undefined {
   return sheet.readings.find(
     ({ kind, piece: of, points }) =>
       of === piece && kind === 'straight' && points.length === 2 && points.includes(from) && points.includes(to),
