@@ -104,6 +104,7 @@ export const benchEngine = {
     belongs: (points: string) => `what was read fits ${points}`,
     read: (text: string) => `The tape was read as ${text}.`,
     notAgain: 'Not read again',
+    differ: 'Read again, and the takes differ',
     readTwice: 'Read again, and the takes agree',
     beliefs: (chance: number) =>
       chance >= 0.95

@@ -1,12 +1,11 @@
 import type { Explanation } from '../../../core/adjust/index.ts';
-import type { Sheet } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { StateMark } from '../../parts/marks.tsx';
 import { explanationText, namesOf } from '../engine-words.ts';
 import { readingTitle } from '../names.ts';
 import { alsoAsk, isReadingAsked } from '../state/ask-draft.ts';
-import { suspicion } from '../state/engine-view.ts';
+import { isConfirmed, suspicion } from '../state/engine-view.ts';
 import { isSelected, selected, toggle } from '../state/selection.ts';
 import { bringRow, Section } from './Section.tsx';
 import { TapesThatDecide } from './TapesThatDecide.tsx';
@@ -33,6 +32,7 @@ export function SlipsSection({ job, piece, lit }: { job: OpenJob; piece: string;
             key={explanationText(explanation, job.sheet)}
             explanation={explanation}
             job={job}
+            piece={piece}
             lit={explanation.slips.some(({ reading }) => lit.has(reading))}
           />
         ))}
@@ -46,8 +46,15 @@ export function SlipsSection({ job, piece, lit }: { job: OpenJob; piece: string;
   );
 }
 
+interface ExplainedProps {
+  explanation: Explanation;
+  job: OpenJob;
+  piece: string;
+  lit: boolean;
+}
+
 /** One way to explain what does not fit. Touched, its reading lights up everywhere. */
-function Explained({ explanation, job, lit }: { explanation: Explanation; job: OpenJob; lit: boolean }) {
+function Explained({ explanation, job, piece, lit }: ExplainedProps) {
   const words = sayBench().engine.slips;
   const { sheet } = job;
   const { chance, slips } = explanation;
@@ -67,15 +74,24 @@ function Explained({ explanation, job, lit }: { explanation: Explanation; job: O
         </span>
       </button>
       {slips.map(({ reading }) => (
-        <Standing key={reading} reading={reading} sheet={sheet} several={slips.length > 1} />
+        <Standing key={reading} reading={reading} job={job} piece={piece} several={slips.length > 1} />
       ))}
     </li>
   );
 }
 
+interface StandingProps {
+  reading: string;
+  job: OpenJob;
+  piece: string;
+  several: boolean;
+}
+
 /** What was read, and whether anybody has read it again since: until then it stays marked. */
-function Standing({ reading, sheet, several }: { reading: string; sheet: Sheet; several: boolean }) {
+function Standing({ reading, job, piece, several }: StandingProps) {
   const words = sayBench().engine.slips;
+  const { sheet } = job;
+  const judgement = job.pieces.get(piece);
   const takes = sheet.readings.find(({ id }) => id === reading)?.takes.filter(({ struck }) => struck === null) ?? [];
   return (
     <p class="row small bench-standing">
@@ -83,10 +99,10 @@ function Standing({ reading, sheet, several }: { reading: string; sheet: Sheet; 
         {several && `${readingTitle(sheet, reading)}: `}
         {words.read(sayBench().list(takes.map(({ text }) => text)))}
       </span>
-      {takes.length > 1 ? (
+      {judgement && isConfirmed(judgement, reading) ? (
         <StateMark mark="note">{words.readTwice}</StateMark>
       ) : (
-        <StateMark mark="doubt">{words.notAgain}</StateMark>
+        <StateMark mark="doubt">{takes.length > 1 ? words.differ : words.notAgain}</StateMark>
       )}
       <button type="button" class="button plain" onClick={() => goTo(reading)}>
         {words.go(readingTitle(sheet, reading))}
