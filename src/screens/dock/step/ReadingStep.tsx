@@ -28,7 +28,7 @@ export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps
     <StepLayout
       foot={
         <>
-          <Entry text={entry.text.value} reading={reading} job={job} />
+          <Entry text={entry.text.value} job={job} />
           <div class="row spread beside">
             {moves}
             <button type="button" class="button plain" onClick={() => setWithout(true)}>
@@ -124,10 +124,10 @@ function Instruction({ reading, job }: { reading: SheetReading; job: OpenJob }) 
 }
 
 /** What is being typed, large, and the tape as it would look there. */
-function Entry({ text, reading, job }: { text: string; reading: SheetReading; job: OpenJob }) {
+function Entry({ text, job }: { text: string; job: OpenJob }) {
   const parsed = text.trim() === '' ? null : readLength(text, job.sheet);
-  const last = reading.takes.findLast((take) => !take.struck);
-  const mm = parsed?.ok ? parsed.mm : text === '' ? (last?.value ?? null) : null;
+  // Only what is being typed: an earlier value on the tape would lead whoever reads it again.
+  const mm = parsed?.ok ? parsed.mm : null;
   const unit = job.sheet.system === 'metric' ? 'mm' : 'in';
   return (
     <div class="entry">

@@ -42,7 +42,7 @@ export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: strin
       {step.askedNote !== null && (
         <Banner tone="doubt">
           <p>
-            <strong>{say().dock.step.askedAgain}</strong> {step.askedNote}
+            <strong>{say().dock.step.askedAgain}:</strong> {step.askedNote}
           </p>
         </Banner>
       )}
