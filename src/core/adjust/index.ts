@@ -20,7 +20,7 @@
 export { adjust } from './adjust.ts';
 export type * from './model.ts';
 export { READING_KINDS } from './model.ts';
-export { nextTapes, type TapeAdvice } from './next-tapes.ts';
+export { type NextTape, nextTapes, type TapeAdvice } from './next-tapes.ts';
 export { seededRandom } from './random.ts';
 export type * from './result.ts';
 export { defaultSigma } from './sigma.ts';
