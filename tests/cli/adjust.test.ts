@@ -107,11 +107,19 @@ describe('what a table says reaches the engine', () => {
     expect((await adjust(table(...box))).piece.adjustment?.dimension).toBe(3);
   });
   it('coordinates, exactly, and nothing of their height in a flat piece', async () => {
-    const rows = ['known,A,,100 200 300 mm', 'known,B,,1116 200 300 mm', 'side,C,,port', 'side,D,,port', 'flat,*,,'];
+    const rows = ['known,A,,100 200 300 mm', 'known,B,,1116 200 900 mm', 'side,C,,port', 'side,D,,port', 'flat,*,,'];
     const { piece, point } = await adjust(table(...rows, ...box));
     expect(piece.state).toBe('solved');
     expect(point('A')).toMatchObject({ state: 'known', x: 100, y: 200, z: 0 });
     expect([point('C').x, point('C').y, point('C').z].map(Math.round)).toEqual([1116, 962, 0]);
+  });
+  it('on which side of its plane a height lies, which is typed without a sign', async () => {
+    const heights = ['height,A,,12,,,below', 'height,B,,12,,,above', 'height,C,,12', 'height,D,,12'];
+    const { piece } = await adjust(table(...box, ...heights));
+    const observed = new Map(piece.readings.map(({ reading, observed: mm }) => [reading, mm]));
+    expect([observed.get('height A'), observed.get('height B'), observed.get('height C')]).toEqual([
+      -304.8, 304.8, 304.8,
+    ]);
   });
   it('a standard deviation of its own for a reading', async () => {
     const { piece } = await adjust(table(...SQUARE, 'straight,B,D,50,7 mm', 'flat,*,,'));

@@ -51,7 +51,7 @@ function withoutEchoes(findings: readonly Finding[]): Finding[] {
   );
   return findings.flatMap((finding) => {
     const { rule, piece, subjects } = finding;
-    if (rule !== 'takes-disagree' && LOUD.has(rule) && subjects.some(({ id }) => twoLooks.has(id))) return [];
+    if (finding.severity === 'stop' && subjects.some(({ id }) => twoLooks.has(id))) return [];
     const culprits = named.get(piece);
     if (rule === 'impossible-tetrahedron' && culprits && subjects.some(({ id }) => culprits.has(id))) return [];
     if (!loud.has(piece)) return [finding];

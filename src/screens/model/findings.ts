@@ -1,5 +1,5 @@
 import type { Finding } from '../../core/check/index.ts';
-import type { Sheet } from '../../core/job/index.ts';
+import type { Sheet, SheetRun } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
 import { type OpenJob, openJob } from './open-job.ts';
 import { lengthText, pointLabel, readingName } from './words.ts';
@@ -24,6 +24,14 @@ export function findingsOn(job: OpenJob | null, on: Finding['subjects'][number][
 /** Findings of things not done yet: the walk itself shows them, the strip does not. */
 const isMissing = (finding: Finding): boolean =>
   finding.rule.startsWith('missing-') || finding.rule === 'asked-again' || finding.rule === 'unmeasured-reading';
+
+/** What is said of an edge: of the run itself and of every fastener's place on it. */
+export function findingsOnRun(job: OpenJob, run: SheetRun): Finding[] {
+  const said = [...findingsOn(job, 'run', run.id), ...run.stations.flatMap((id) => findingsOn(job, 'reading', id))];
+  const unique = [...new Map(said.map((finding) => [finding.id, finding])).values()];
+  const stops = unique.filter((finding) => finding.severity === 'stop');
+  return stops.length > 0 ? stops : unique;
+}
 
 /** The names of a finding's subjects, as people know them. */
 export function subjectNames(finding: Finding, sheet: Sheet): string[] {

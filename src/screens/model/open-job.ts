@@ -131,6 +131,9 @@ export async function beginJob(deeds: readonly Deed[]): Promise<string> {
   return id;
 }
 
+/** Undo stops here: what these begin is not taken back by a thumb that slipped. */
+const BEGINNINGS: ReadonlySet<string> = new Set<EntryKind>(['job.open', 'piece.add', 'erase', 'piece.clear']);
+
 /** What undo would take back next: the last entry of this person's own hand that is still in force. */
 export const lastUndoable = computed<Entry | null>(() => {
   const job = openJob.value;
@@ -140,7 +143,7 @@ export const lastUndoable = computed<Entry | null>(() => {
   for (let i = job.entries.length - 1; i >= 0; i -= 1) {
     const entry = job.entries[i];
     if (!entry || entry.kind === 'undo' || undone.has(entry.id)) continue;
-    if (entry.kind === 'job.open' || entry.kind === 'erase') return null;
+    if (BEGINNINGS.has(entry.kind)) return null;
     if (entry.who.role === me) return entry;
   }
   return null;

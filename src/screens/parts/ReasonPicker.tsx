@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { say } from '../../text/index.ts';
 
 interface Props {
@@ -11,8 +11,10 @@ interface Props {
 /** Asks why, in one tap where a usual reason fits, in words where none does. */
 export function ReasonPicker({ question, reasons, onReason, onCancel }: Props) {
   const [other, setOther] = useState('');
+  const top = useRef<HTMLElement>(null);
+  useEffect(() => top.current?.scrollIntoView({ block: 'start' }), []);
   return (
-    <section class="stack reason" aria-label={question}>
+    <section ref={top} class="stack reason" aria-label={question}>
       <h2>{question}</h2>
       <div class="choices">
         {reasons.map((reason) => (

@@ -54,6 +54,7 @@ export const dock = {
     skip: 'Skip',
     back: 'Back',
     all: 'All steps',
+    answered: (what: string, why: string) => `Recorded: ${what} (${why}).`,
     noValue: 'No value',
     noneHere: 'None here: this boat does not have it',
     couldNot: 'Could not measure it',

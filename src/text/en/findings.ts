@@ -78,7 +78,7 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
       : `${names[0]}: a gap of ${show('gap')}; usual is ${usual}.`;
   },
   'port-starboard': ({ names, show }) =>
-    `${names[0]} and ${names[1]} differ by ${show('difference')}. Boats often do; both were measured.`,
+    `${names[0]} and ${names[1]} differ by ${show('difference').replace('-', '')}. Boats often do; both were measured.`,
   disputed: ({ names, numbers }) =>
     `${names[0] ?? numbers.about}: two people answered without knowing of each other (${numbers.first} / ${numbers.second}). Answer again to settle it.`,
   'unsure-choice': ({ names }) => `“Could not tell”: ${names[0]}`,

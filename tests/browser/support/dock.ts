@@ -102,10 +102,14 @@ export class Installer {
     }
   }
 
-  async fasteners(places: readonly string[]): Promise<void> {
+  async fastenerFacts(): Promise<void> {
     await this.tap('On the boat already');
     await this.tap('Line of the fasteners');
     await this.tap('Snap');
+  }
+
+  async fasteners(places: readonly string[]): Promise<void> {
+    await this.fastenerFacts();
     for (const place of places) {
       await this.type(place);
       await this.next();

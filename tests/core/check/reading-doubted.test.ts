@@ -140,6 +140,14 @@ describe(`${key}, loud`, () => {
         .sort(),
     ).toEqual(['P2-P3', 'W1-P1']);
   });
+  it('lists the suspects as the engine ranks them, several where it cannot tell them apart', () => {
+    const measured = typed({ 'F-P3': '27 11/16' });
+    const [finding] = doubts(measured);
+    const ranked = judge(measured.job.sheet()).pieces.get(measured.piece.id)?.slips?.readAgain ?? [];
+    expect(finding?.numbers.verdict).toBe('tied');
+    expect(ranked.length).toBeGreaterThan(1);
+    expect(finding?.subjects.map(({ id }) => id)).toEqual(ranked);
+  });
   it('speaks of no more than six readings, in one doubt for a piece', () => {
     for (const slot of ['P1-P2', 'F-T', 'W2-S1']) {
       const found = doubts(off({ [slot]: 30 }));

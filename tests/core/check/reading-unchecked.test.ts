@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import type { Finding } from '../../../src/core/check/index.ts';
+import { type Finding, judge } from '../../../src/core/check/index.ts';
 import { distances, installer, Job, owner, readingId } from './build.ts';
 import { guideNamed } from './demo-bow.ts';
-import { Measured } from './measured.ts';
+import { Measured, type Place } from './measured.ts';
 
 const key = 'reading-unchecked';
 const [bow, shade] = [guideNamed('open-bow'), guideNamed('tension-shade')];
@@ -10,8 +10,12 @@ const HEIGHTS = ['h-A', 'h-B', 'h-C', 'h-D'];
 const found = (job: Job): Finding[] => job.all().filter(({ rule }) => rule === key);
 const named = (measured: Measured): string[] => found(measured.job).flatMap(({ subjects }) => measured.names(subjects));
 
-type Place = [number, number, number];
-const BOX: Record<string, Place> = { A: [0, 0, 0], B: [2000, 0, 0], C: [2000, 1500, 0], D: [0, 1500, 0] };
+const BOX: Record<string, [number, number, number]> = {
+  A: [0, 0, 0],
+  B: [2000, 0, 0],
+  C: [2000, 1500, 0],
+  D: [0, 1500, 0],
+};
 const LENGTHS = distances(BOX);
 /** A flat box of which the readings given were taken. */
 const box = (...names: string[]): Job => {
@@ -39,6 +43,15 @@ describe(`${key}, quiet`, () => {
     const rules = new Measured(shade, { open: ['h-D'] }).job.all().map(({ rule }) => rule);
     expect(rules).toContain('missing-reading');
     expect(rules).not.toContain(key);
+  });
+  it('says nothing about what is weakly checked: what could hide there is another rule', () => {
+    const place = (slot: string, [x, y, z]: Place): Place => [x, y, slot === 'C' ? z + 200 : z];
+    const measured = new Measured(shade, { place });
+    const controls = judge(measured.job.sheet()).pieces.get(measured.piece.id)?.adjustment;
+    const readings = controls?.state === 'solved' ? controls.solution.readings : [];
+    const weak = readings.filter(({ control }) => control === 'weakly checked');
+    expect(measured.names(weak).sort()).toEqual(HEIGHTS);
+    expect(named(measured)).toEqual([]);
   });
   it('says nothing about readings the cloth does not depend on', () => {
     const readings = Object.keys(LENGTHS).map((name) => ({ name, needed: name !== 'B-D' && name !== 'C-D' }));
@@ -84,6 +97,12 @@ describe(`${key}, loud`, () => {
     const last = measured.job.entries.at(-1)?.id;
     measured.job.add('take.strike', { take: last, reason: 'not read, only typed' });
     expect(named(measured)).toEqual(['h-D']);
+  });
+  it('is not settled by a second take that contradicts, even where somebody accepted that', () => {
+    const measured = new Measured(shade, { twice: ['h-A', 'h-B', 'h-D'] }).read('h-C', { added: { 'h-C': 50 } });
+    const [differ] = measured.job.all().filter(({ rule }) => rule === 'takes-disagree');
+    measured.job.add('finding.accept', { finding: differ?.id, basis: differ?.basis, reason: 'the pole leant' });
+    expect(named(measured)).toContain('h-C');
   });
   it('wants every side of a box with one diagonal a second time: nothing is spare', () => {
     const names = ['A-B', 'B-C', 'C-D', 'A-D', 'A-C'];

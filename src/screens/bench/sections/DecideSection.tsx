@@ -11,6 +11,7 @@ import type { Lit } from '../state/lit.ts';
 import { clearanceOf, Standing, Voided } from './Clearances.tsx';
 import { FindingRow } from './FindingRow.tsx';
 import { Section } from './Section.tsx';
+import { SendBack } from './SendBack.tsx';
 
 /** The decision on a piece: one button when it can be pressed, otherwise what stands in the way. */
 export function DecideSection({ job, piece, lit }: { job: OpenJob; piece: SheetPiece; lit: Lit }) {
@@ -21,6 +22,7 @@ export function DecideSection({ job, piece, lit }: { job: OpenJob; piece: SheetP
   return (
     <Section at="decide">
       {last && (stands ? <Standing clearance={last} /> : <Voided clearance={last} job={job} />)}
+      {stands && <SendBack job={job} />}
       {!clear && <InTheWay job={job} standing={standing} lit={lit} />}
       {clear && !stands && job.judged && (
         <ClearButton key={piece.id} job={job} piece={piece.id} again={last !== null} />

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Fastener, Sheet, SheetReading, SheetRun } from '../../../core/job/index.ts';
 import { uuid } from '../../../device/clock.ts';
 import { say } from '../../../text/index.ts';
-import { act, actAll, deed, type OpenJob, openJob } from '../../model/open-job.ts';
+import { actAll, deed, type OpenJob, openJob } from '../../model/open-job.ts';
 import { lengthText, readLength } from '../../model/words.ts';
 import { LengthPad } from '../../parts/pad/LengthPad.tsx';
 
@@ -151,7 +151,9 @@ function RemoveButton({ row }: { row: Row }) {
       type="button"
       class="button plain"
       aria-label={say().dock.run.remove(row.number)}
-      onClick={() => void act('undo', { entry: entry.id })}
+      onClick={() =>
+        void actAll([...row.reading.takes.map((take) => take.id), entry.id].map((id) => deed('undo', { entry: id })))
+      }
     >
       ✕
     </button>

@@ -55,6 +55,7 @@ export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps
           <p>{words.readAgain(readingName(reading, sheet))}</p>
         )}
       </div>
+      {reading.answer && <Answered reading={reading} />}
       <Takes reading={reading} sheet={sheet} disagreement={speaking.find((f) => f.rule === 'takes-disagree')} />
       <div class="step-ask">
         <div class="step-drawing">
@@ -111,6 +112,18 @@ function useEntry(job: OpenJob, reading: SheetReading, onward: () => void, asked
     if (findingsOn(null, 'reading', reading.id).length === 0) onward();
   };
   return { text, refusal, onlyGoOn, edited: () => setRefusal(''), record };
+}
+
+/** What was answered instead of a value; typing one replaces it. */
+function Answered({ reading }: { reading: SheetReading }) {
+  const { answer } = reading;
+  if (!answer) return null;
+  const words = say().dock.step;
+  return (
+    <p class="banner">
+      {words.answered(answer.answer === 'none-here' ? words.noneHere : words.couldNot, answer.reason)}
+    </p>
+  );
 }
 
 function Instruction({ reading, job }: { reading: SheetReading; job: OpenJob }) {

@@ -1,6 +1,6 @@
 import { FastenerType, LineMeasured, Presence, RunManner, type SheetRun } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
-import { findingsOn } from '../../model/findings.ts';
+import { findingsOnRun } from '../../model/findings.ts';
 import { act } from '../../model/open-job.ts';
 import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
@@ -14,7 +14,7 @@ export function RunStep({ job, piece, step, onward, head, moves }: StepProps<'ru
   const { run } = step;
   const words = runWords(job.sheet, piece, step.key);
   const asked = askedNext(run);
-  const speaking = findingsOn(job, 'run', run.id);
+  const speaking = findingsOnRun(job, run);
   const fasteners = useFasteners(job, run);
   const taping = asked === null && run.presence === 'there';
   // Once fasteners come in, the latest of them stand where the drawing was.

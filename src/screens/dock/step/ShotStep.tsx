@@ -82,7 +82,10 @@ export function ShotStep({ job, piece, step, onward, head, moves }: StepProps<'s
           }}
         />
       </label>
-      {photos.length > 0 && (
+      {shot.answer && photos.length === 0 && (
+        <p class="banner">{t.step.answered(t.step.noPhoto, shot.answer.reason)}</p>
+      )}
+      {(photos.length > 0 || shot.answer) && (
         <button type="button" class="button main wide" onClick={onward} data-testid="next">
           {t.step.goOn}
         </button>

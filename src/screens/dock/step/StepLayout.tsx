@@ -1,11 +1,18 @@
 import type { ComponentChildren } from 'preact';
 
+/** Nothing pressed below keeps the focus: Enter and Space of a keyboard or a meter belong to the pad. */
+function keepsNoFocus(element: HTMLElement | null): void {
+  element?.addEventListener('mousedown', (event) => event.preventDefault());
+}
+
 /** What is read above, scrolling where it must; what is pressed below, always in the same place. */
 export function StepLayout({ children, foot }: { children: ComponentChildren; foot: ComponentChildren }) {
   return (
     <>
       <div class="step-read">{children}</div>
-      <div class="step-foot">{foot}</div>
+      <div class="step-foot" ref={keepsNoFocus}>
+        {foot}
+      </div>
     </>
   );
 }
