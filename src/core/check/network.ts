@@ -17,7 +17,7 @@ export function networkOf(context: Context, pieceId: string): Network {
   const neighbours = neighboursOf(context, pieceId);
   const points = sheet.points
     .filter((point) => point.pieces.includes(pieceId) && (used.has(point.id) || known.has(point.id)))
-    .map((point) => networkPoint(point, known.has(point.id), flat, neighbours.get(point.id) ?? []));
+    .map((point) => networkPoint(point, known.has(point.id), neighbours.get(point.id) ?? []));
   return { dimension: flat ? 2 : 3, points, readings };
 }
 
@@ -31,10 +31,8 @@ function belongs(reading: SheetReading, flat: boolean): boolean {
   return !(flat && (reading.kind === 'height' || reading.kind === 'level' || reading.kind === 'plumb'));
 }
 
-function networkPoint(point: SheetPoint, known: boolean, flat: boolean, neighbours: readonly string[]): NetworkPoint {
+function networkPoint(point: SheetPoint, known: boolean, neighbours: readonly string[]): NetworkPoint {
   const { id, label, role, nominal } = point;
-  // What coordinates say of the height is nothing a flat piece could hold.
-  const place = nominal && flat ? ([nominal[0], nominal[1], 0] as const) : nominal;
   return {
     id,
     label,
@@ -42,7 +40,7 @@ function networkPoint(point: SheetPoint, known: boolean, flat: boolean, neighbou
     sides: point.sides.filter((side): side is Side => SIDES.has(side)),
     needed: role !== 'mark' && role !== 'obstruction',
     neighbours,
-    ...(place ? (known ? { known: place } : { nominal: place }) : {}),
+    ...(nominal ? (known ? { known: nominal } : { nominal }) : {}),
   };
 }
 
