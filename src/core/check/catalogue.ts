@@ -20,6 +20,7 @@ import { readingDoubted } from './rules/reading-doubted.ts';
 import { readingUnchecked } from './rules/reading-unchecked.ts';
 import { runBackwards } from './rules/run-backwards.ts';
 import { runSum } from './rules/run-sum.ts';
+import { shapeUnknown } from './rules/shape-unknown.ts';
 import { slipUnseen } from './rules/slip-unseen.ts';
 import { takesDisagree } from './rules/takes-disagree.ts';
 import { twoShapes } from './rules/two-shapes.ts';
@@ -57,4 +58,5 @@ export const rules: readonly Rule[] = [
   readingUnchecked,
   pointLoose,
   slipUnseen,
+  shapeUnknown,
 ];

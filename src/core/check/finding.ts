@@ -29,6 +29,7 @@ export const RuleKey = z.enum([
   'reading-unchecked',
   'point-loose',
   'slip-unseen',
+  'shape-unknown',
 ]);
 export type RuleKey = z.infer<typeof RuleKey>;
 

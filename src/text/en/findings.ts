@@ -97,6 +97,8 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
   'reading-unchecked': ({ names }) => `${names[0]}: nothing else would show a slip here. Read it a second time.`,
   'point-loose': ({ names, show }) =>
     `${names[0]} is only sure within ${show('sure')}; the piece needs ${show('limit')}.`,
+  'shape-unknown': ({ names }) =>
+    `${names[0]}: no shape could be computed from these readings. Look for one far off, or take another tape.`,
   'slip-unseen': ({ names, show }) =>
     `A slip in ${names[1]} could move ${names[0]} by ${show('shift')} and nobody would notice. Read it a second time.`,
   'asked-again': ({ names, numbers }) => `The shop asks again: ${names[0]}${numbers.note ? `. ${numbers.note}` : ''}`,

@@ -130,6 +130,7 @@ const ENGINE_RULES: ReadonlySet<string> = new Set([
   'reading-unchecked',
   'point-loose',
   'slip-unseen',
+  'shape-unknown',
 ]);
 
 /** Writes a job's logbook entry after entry, as one device would. Lengths are given in mm and typed in the job's system. */

@@ -86,4 +86,12 @@ describe(`${key}, loud`, () => {
     made.add('reading.add', { piece: made.sheet().pieces[0]?.id, reading });
     expect(found(made.takes({ 'C-D': LENGTHS['C-D'] ?? 0 }))).toEqual([]);
   });
+  it('is silent where one of its readings could not be taken: that is what stops', () => {
+    const names = ['A-B', 'B-C', 'A-C', 'A-D', 'B-D'];
+    const job = new Job().piece({ points: { A: null, B: null, C: null, D: null }, readings: names, flat: true });
+    job.takes({ 'A-B': 2000, 'B-C': 1500, 'A-C': 2500, 'A-D': 1500 });
+    job.add('reading.answer', { reading: readingId('B-D'), answer: 'could-not', reason: 'mast' });
+    const stops = job.all().filter(({ severity }) => severity === 'stop');
+    expect(stops.map(({ rule }) => rule)).toEqual(['unmeasured-reading']);
+  });
 });

@@ -3,7 +3,7 @@ import type { Rule } from '../rule.ts';
 
 /**
  * Everything asked for at a point was taken or answered, and still the readings do not fix it: stop. While one of its
- * readings is open, that is what is said instead. numbers: ways (independent ways in which it can move, no unit).
+ * readings is open or could not be taken, that is what is said instead. numbers: ways (independent ways in which it can move, no unit).
  */
 export const pointFloats: Rule = {
   key: 'point-floats',
@@ -13,7 +13,11 @@ export const pointFloats: Rule = {
       const needed = new Set(network.points.filter((point) => point.needed).map((point) => point.id));
       return adjustment.floating
         .filter(({ point }) => needed.has(point))
-        .filter(({ point }) => readingsAt(context, piece.id, point).every((r) => r.state !== 'open' || !r.needed))
+        .filter(({ point }) =>
+          readingsAt(context, piece.id, point).every(
+            (r) => !r.needed || (r.state !== 'open' && r.state !== 'could-not'),
+          ),
+        )
         .map(({ point, ways }) => ({
           severity: 'stop' as const,
           piece: piece.id,
