@@ -1,16 +1,15 @@
-import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/index.ts';
 import { JobScreen } from './dock/JobScreen.tsx';
 import { JobsScreen } from './dock/JobsScreen.tsx';
 import { StepScreen } from './dock/step/StepScreen.tsx';
 import { WalkScreen } from './dock/WalkScreen.tsx';
-import { loadJob, type OpenJob, openJob, writeBack } from './model/open-job.ts';
+import { type OpenJob, writeBack } from './model/open-job.ts';
 import { updates } from './model/outside.ts';
 import { type Route, route } from './model/route.ts';
 import { store } from './model/services.ts';
 import { Later } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
-import { TopBar } from './parts/TopBar.tsx';
+import { WithJob } from './parts/WithJob.tsx';
 
 /** The whole app: one screen at a time, by the address. */
 export function App() {
@@ -37,7 +36,9 @@ function Screen({ at }: { at: Route }) {
     case 'judge':
       return <Later key="bench" load={() => import('./bench/Bench.tsx').then((m) => m.default)} props={{}} />;
     default:
-      return <WithJob key={at.job} id={at.job} show={(job) => <DockScreen at={at} job={job} />} />;
+      return (
+        <WithJob key={at.job} id={at.job} back={{ at: 'jobs' }} show={(job) => <DockScreen at={at} job={job} />} />
+      );
   }
 }
 
@@ -60,73 +61,38 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
   }
 }
 
-function WithJob({ id, show }: { id: string; show: (job: OpenJob) => preact.JSX.Element }) {
-  const [missing, setMissing] = useState(false);
-  useEffect(() => {
-    if (openJob.peek()?.id === id) return;
-    void loadJob(id).then(
-      (job) => setMissing(job === null),
-      () => setMissing(true),
-    );
-  }, [id]);
-  const job = openJob.value;
-  if (job?.id === id) return show(job);
-  if (missing)
-    return (
-      <div class="page">
-        <TopBar back={{ at: 'jobs' }} title={say().dock.job.notFound} />
-      </div>
-    );
-  return <p class="page quiet">{say().general.loading}</p>;
-}
-
 /** What must be seen on every screen: entries that are not on disk, and a new version that waits for consent. */
 function Notices() {
   const words = say().store;
   const unsaved = store().unsaved.value;
   const update = updates.value?.state.value ?? 'none';
+  const saveCopy = (): void => void import('./model/send-out.ts').then((m) => m.saveCopyNow());
   return (
     <div class="notices no-print">
-      {unsaved && (
-        <Banner tone="stop">
-          <p>{words.failures[unsaved.code]}</p>
-          <button
-            type="button"
-            class="button"
-            onClick={() => void import('./model/send-out.ts').then((m) => m.saveCopyNow())}
-          >
-            {words.saveCopyNow}
-          </button>
-        </Banner>
-      )}
-      {store().torn.value && (
-        <Banner tone="stop">
-          <p>{words.torn}</p>
-          <button
-            type="button"
-            class="button"
-            onClick={() => void import('./model/send-out.ts').then((m) => m.saveCopyNow())}
-          >
-            {words.saveCopyNow}
-          </button>
-        </Banner>
-      )}
+      {unsaved && <Notice tone="stop" text={words.failures[unsaved.code]} action={words.saveCopyNow} act={saveCopy} />}
+      {store().torn.value && <Notice tone="stop" text={words.torn} action={words.saveCopyNow} act={saveCopy} />}
       {store().emptied.value && (
-        <Banner tone="stop">
-          <p>{words.emptied}</p>
-          <button type="button" class="button" onClick={() => void writeBack()}>
-            {words.writeBack}
-          </button>
-        </Banner>
+        <Notice tone="stop" text={words.emptied} action={words.writeBack} act={() => void writeBack()} />
       )}
       {update !== 'none' && route.value.at !== 'step' && (
-        <Banner tone="note">
-          <p>{words.updateWaits}</p>
-          <button type="button" class="button" onClick={() => void updates.value?.applyUpdate()}>
-            {words.updateNow}
-          </button>
-        </Banner>
+        <Notice
+          tone="note"
+          text={words.updateWaits}
+          action={words.updateNow}
+          act={() => void updates.value?.applyUpdate()}
+        />
       )}
     </div>
+  );
+}
+
+function Notice(props: { tone: 'stop' | 'note'; text: string; action: string; act: () => void }) {
+  return (
+    <Banner tone={props.tone}>
+      <p>{props.text}</p>
+      <button type="button" class="button" onClick={props.act}>
+        {props.action}
+      </button>
+    </Banner>
   );
 }

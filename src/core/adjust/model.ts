@@ -1,23 +1,9 @@
 /**
  * What the engine is given. Lengths in millimetres, angles in radians, frame x forward, y to port, z up.
  */
+import type { ReadingKind } from '../job/index.ts';
 
-export const READING_KINDS = [
-  'straight',
-  'girth',
-  'height',
-  'along',
-  'out',
-  'running',
-  'lean',
-  'centre',
-  'mirror',
-  'level',
-  'plumb',
-  'flat',
-  'known',
-] as const;
-export type ReadingKind = (typeof READING_KINDS)[number];
+export type { ReadingKind };
 
 export type Side = 'port' | 'starboard' | 'forward' | 'aft' | 'above' | 'below';
 export type Vector = readonly [number, number, number];

@@ -10,7 +10,7 @@ const STEEL_TAPE: SigmaRule = { constant: 1, perMillimetre: 0.3e-3 };
 const OFFSET: SigmaRule = { constant: 2, perMillimetre: 0 };
 
 /** Shop defaults (common practice, no source); a shop may change them, a practice measurement may only widen them. */
-const SIGMA_RULES: Readonly<Record<ReadingKind, SigmaRule>> = {
+export const SIGMA_RULES: Readonly<Record<ReadingKind, SigmaRule>> = {
   straight: STEEL_TAPE,
   running: STEEL_TAPE,
   along: STEEL_TAPE,

@@ -1,3 +1,4 @@
+import { SIGMA_RULES, type SigmaRule } from '../adjust/index.ts';
 import type { ReadingKind, SheetReading, Take, Who } from '../job/index.ts';
 import { parseLength } from '../length/index.ts';
 
@@ -17,15 +18,20 @@ export interface Instruments {
   readonly ownerFactor: number;
 }
 
+/** The engine's own figures: held once, so that a tape proposed and a tape taken are judged alike. */
+function spreadOf({ constant, perMillimetre }: SigmaRule): Spread {
+  return { base: constant, perMetre: perMillimetre * 1000 };
+}
+
 /**
  * Half of what 19 readings in 20 stay within; common practice, no source. The maker's own tolerance of a class II tape
  * (0.3 mm + 0.2 mm/m, directive 2014/32/EU annex X) lies well inside.
  */
 export const defaultInstruments: Instruments = {
-  tape: { base: 1, perMetre: 0.3 },
-  girth: { base: 3, perMetre: 1 },
-  offset: { base: 2, perMetre: 0 },
-  angle: { base: Math.PI / 180, perMetre: 0 },
+  tape: spreadOf(SIGMA_RULES.straight),
+  girth: spreadOf(SIGMA_RULES.girth),
+  offset: spreadOf(SIGMA_RULES.out),
+  angle: spreadOf(SIGMA_RULES.lean),
   ownerFactor: 2,
 };
 

@@ -4,5 +4,6 @@ export * from './entries.ts';
 export { fold } from './fold.ts';
 export { merge } from './merge.ts';
 export { Causality, causalOrder, heads } from './order.ts';
+export { sameContent } from './same-content.ts';
 export * from './sheet.ts';
 export * from './words.ts';

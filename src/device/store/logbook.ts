@@ -1,5 +1,4 @@
-import canonicalize from 'canonicalize';
-import { Entry, isErased, merge } from '../../core/job/index.ts';
+import { Entry, isErased, merge, sameContent } from '../../core/job/index.ts';
 import { StoreFailure } from './failure.ts';
 import { JobRecord, type StoredPhoto } from './schema.ts';
 import { extend, type OwnFacts, summarise } from './summary.ts';
@@ -145,15 +144,6 @@ export function picturesOf(raws: readonly unknown[]): Set<string> {
     if (sha256 !== null) found.add(sha256);
   }
   return found;
-}
-
-function sameContent(a: unknown, b: unknown): boolean {
-  try {
-    return canonicalize(a) === canonicalize(b);
-  } catch {
-    // Not JSON at all: certainly not the entry that was just written.
-    return false;
-  }
 }
 
 /**

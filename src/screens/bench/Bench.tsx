@@ -1,11 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import { sayBench } from '../../text/bench.ts';
-import { say } from '../../text/index.ts';
 import { readJobs } from '../model/jobs.ts';
-import { loadJob, openJob } from '../model/open-job.ts';
+import { openJob } from '../model/open-job.ts';
 import { route } from '../model/route.ts';
 import { Banner } from '../parts/marks.tsx';
-import { TopBar } from '../parts/TopBar.tsx';
+import { WithJob } from '../parts/WithJob.tsx';
 import { InboxScreen } from './InboxScreen.tsx';
 import { JudgeScreen } from './JudgeScreen.tsx';
 import './bench.css';
@@ -26,26 +25,11 @@ export default function Bench() {
   return (
     <>
       {unreadable && <Banner tone="stop">{sayBench().inbox.cannotRead}</Banner>}
-      {at.at === 'judge' ? <Loaded key={at.job} id={at.job} /> : <InboxScreen />}
+      {at.at === 'judge' ? (
+        <WithJob key={at.job} id={at.job} back={{ at: 'inbox' }} show={(job) => <JudgeScreen job={job} />} />
+      ) : (
+        <InboxScreen />
+      )}
     </>
-  );
-}
-
-function Loaded({ id }: { id: string }) {
-  const [missing, setMissing] = useState(false);
-  useEffect(() => {
-    if (openJob.peek()?.id === id) return;
-    void loadJob(id).then(
-      (job) => setMissing(job === null),
-      () => setMissing(true),
-    );
-  }, [id]);
-  const job = openJob.value;
-  if (job?.id === id) return <JudgeScreen job={job} />;
-  if (!missing) return <p class="page quiet">{say().general.loading}</p>;
-  return (
-    <div class="page">
-      <TopBar back={{ at: 'inbox' }} title={sayBench().judge.notFound} />
-    </div>
   );
 }

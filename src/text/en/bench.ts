@@ -19,7 +19,6 @@ export const bench = {
     cannotRead: 'The list of jobs cannot be read from this device.',
   },
   judge: {
-    notFound: 'This job is not on this device.',
     allJobs: 'All jobs',
     jumpTo: 'Jump to',
     pieces: 'Pieces',

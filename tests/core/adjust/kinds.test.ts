@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type NetworkReading, READING_KINDS, type ReadingKind } from '../../../src/core/adjust/index.ts';
+import type { NetworkReading } from '../../../src/core/adjust/index.ts';
 import { KINDS } from '../../../src/core/adjust/kinds/index.ts';
 import { evaluate, newEvaluation, prepare, settleKinds } from '../../../src/core/adjust/problem.ts';
 import { seededRandom } from '../../../src/core/adjust/random.ts';
+import { ReadingKind } from '../../../src/core/job/index.ts';
 
 const IDS = ['A', 'B', 'C', 'D', 'E', 'F'];
 
@@ -68,7 +69,7 @@ const VARIANTS: Record<ReadingKind, Omit<NetworkReading, 'id' | 'sigma' | 'kind'
 };
 
 describe('every kind has the exact derivatives of its equation', () => {
-  for (const kind of READING_KINDS) {
+  for (const kind of ReadingKind.options) {
     for (const [n, variant] of VARIANTS[kind].entries()) {
       for (const dimension of [2, 3] as const) {
         const reading = { kind, ...variant };

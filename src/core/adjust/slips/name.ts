@@ -96,7 +96,7 @@ function shortlist(problem: Problem, outlook: Outlook, solution: Solution, wante
   return [...new Set([...byFit, ...byW])];
 }
 
-/** Merges guesses that mean the same values, turns scores into shares of belief, and puts the leaders into words. */
+/** Merges guesses that mean the same values, and turns scores into shares of belief. */
 function report(
   problem: Problem,
   guesses: readonly Guess[],
@@ -121,7 +121,7 @@ function report(
   const total = ranked.reduce((sum, e) => sum + e.belief, 0);
   const explanations = ranked.slice(0, 16).map((e): Explanation => {
     const slips = e.lead.parts.map(({ suspect, idea }) => supposed(suspect, idea, e.kinds));
-    return { slips, chance: e.belief / total, weightedSquare: e.lead.square, text: slips.map(inWords).join('; ') };
+    return { slips, chance: e.belief / total, weightedSquare: e.lead.square };
   });
   const leaders = ranked.filter((e) => e.belief > 0.1 * (ranked[0]?.belief ?? 1)).slice(0, 4);
   const freedomLeft = Math.max(1, solution.freedom - (ranked[0]?.lead.parts.length ?? 1));
@@ -177,10 +177,4 @@ function supposed(suspect: Suspect, idea: Idea, kinds: ReadonlySet<Idea['kind']>
     wouldRead,
     ...(idea.belongsTo === undefined ? {} : { belongsTo: idea.belongsTo }),
   };
-}
-
-function inWords(s: SupposedSlip): string {
-  const about = s.valueSigma > 0 ? 'about ' : '';
-  const where = s.belongsTo === undefined ? '' : ` (what was read fits ${s.belongsTo.join(' to ')})`;
-  return `${s.reading}: ${about}${s.wouldRead} would fit, ${s.kind.replaceAll('-', ' ')}${where}`;
 }

@@ -24,8 +24,6 @@ export interface Explanation {
   readonly chance: number;
   /** vᵀPv with the explanation accepted. */
   readonly weightedSquare: number;
-  /** For the bench; the dock is asked to read again without being told. */
-  readonly text: string;
 }
 
 export interface SlipReport {
