@@ -41,7 +41,9 @@ export function Takes({ reading, sheet, disagreement }: Props) {
               <span class="quiet small">
                 {take.struck
                   ? words.struck(take.struck.reason)
-                  : `${valueText(take.value, reading.kind, sheet)} · ${say().general.signedBy(whoText(take.who), dateText(take.at))}`}
+                  : [readAs(take, reading, sheet), say().general.signedBy(whoText(take.who), dateText(take.at))]
+                      .filter(Boolean)
+                      .join(' · ')}
               </span>
             </span>
             {!take.struck && (
@@ -54,6 +56,12 @@ export function Takes({ reading, sheet, disagreement }: Props) {
       </ul>
     </>
   );
+}
+
+/** What the text was taken to be, where that is not what it says anyway. */
+function readAs(take: Take, reading: SheetReading, sheet: Sheet): string {
+  const value = valueText(take.value, reading.kind, sheet);
+  return value.startsWith(take.text) ? '' : value;
 }
 
 /** The second look fits everything else: the first is struck out in one tap, and only now its slip is named. */
