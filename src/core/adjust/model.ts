@@ -1,9 +1,10 @@
 /**
  * What the engine is given. Lengths in millimetres, angles in radians, frame x forward, y to port, z up.
  */
-import type { ReadingKind } from '../job/index.ts';
+import type { ReadingKind as JobReadingKind } from '../job/index.ts';
 
-export type { ReadingKind };
+/** Kinds that say where points are; a plain size of a thing does not. */
+export type ReadingKind = Exclude<JobReadingKind, 'size'>;
 
 export type Side = 'port' | 'starboard' | 'forward' | 'aft' | 'above' | 'below';
 export type Vector = readonly [number, number, number];

@@ -69,7 +69,10 @@ export function makeContext(sheet: Sheet, limits: Limits, instruments: Instrumen
       judged.set(piece, made);
       return made;
     },
-    slotOf: (reading) => reading.slot ?? (reading.run === undefined ? null : (runs.get(reading.run)?.slot ?? null)),
+    slotOf: (reading) => {
+      const run = runs.get(reading.run ?? '');
+      return reading.slot ?? (run && reading.points.length < 2 ? (run.slot ?? run.id) : reading.id);
+    },
   };
   return context;
 }

@@ -35,7 +35,7 @@ export const readingsAt = (context: Context, piece: string, point: string): Shee
 
 /** The step where a person deals with a point: the first on the walk that measures it. */
 export function slotOfPoint(context: Context, piece: SheetPiece, point: string): string | null {
-  const slots = new Set(readingsAt(context, piece.id, point).map((reading) => reading.slot));
+  const slots = new Set(readingsAt(context, piece.id, point).map((reading) => context.slotOf(reading)));
   return piece.walk.find((slot) => slots.has(slot)) ?? null;
 }
 

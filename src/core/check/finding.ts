@@ -45,7 +45,7 @@ export type Severity = z.infer<typeof Severity>;
  * their piece is a subject too. A detail is the name of a field ('line', 'presence', 'customer').
  */
 const Subject = z.object({
-  on: z.enum(['reading', 'point', 'run', 'shot', 'question', 'take', 'piece', 'entry', 'detail']),
+  on: z.enum(['reading', 'point', 'run', 'shot', 'question', 'take', 'piece', 'entry', 'detail', 'obstruction']),
   id: z.string(),
 });
 export type Subject = z.infer<typeof Subject>;

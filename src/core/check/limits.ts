@@ -1,4 +1,4 @@
-import type { ReadingKind } from '../job/index.ts';
+import type { ReadingKind, ShopRules } from '../job/index.ts';
 
 /** What a shop calls usual. Lengths in millimetres, angles in radians. */
 export interface Limits {
@@ -48,5 +48,20 @@ export const defaultLimits: Limits = {
     out: { min: -8_000, max: 8_000 },
     height: { min: -4_000, max: 8_000 },
     lean: { min: -Math.PI / 3, max: Math.PI / 3 },
+    size: { min: 0, max: 10_000 },
   },
 };
+
+/** The limits of the shop a job is for: its own where it set them, the usual ones otherwise. */
+export function limitsOf(shop: ShopRules | null): Limits {
+  if (!shop) return defaultLimits;
+  const { fastenerGap, fastenerEnd, portStarboard, tolerance, ownerFactor } = shop;
+  return {
+    ...defaultLimits,
+    ...(fastenerGap ? { fastenerGap } : {}),
+    ...(fastenerEnd === undefined ? {} : { fastenerEnd }),
+    ...(portStarboard === undefined ? {} : { portStarboard }),
+    ...(tolerance ? { tolerance } : {}),
+    ...(ownerFactor === undefined ? {} : { ownerFactor }),
+  };
+}

@@ -9,9 +9,15 @@ export function networkOf(context: Context, pieceId: string): Network {
   const { sheet } = context;
   const flat = context.pieces.get(pieceId)?.flat ?? false;
   const known = knownPoints(context, pieceId);
+  const own = new Set(sheet.points.flatMap(({ id, pieces }) => (pieces.includes(pieceId) ? [id] : [])));
+  // Pieces on one boat share marks: what was read between shared points in another piece holds here too.
+  const speaksOf = ({ piece, points, via = [], baseline = [] }: SheetReading): boolean =>
+    piece === pieceId ||
+    (baseline.length + points.length > 1 && [...points, ...via, ...baseline].every((id) => own.has(id)));
   const readings = sheet.readings.flatMap((reading): NetworkReading[] => {
-    if (reading.piece !== pieceId || !isMeasured(reading) || !belongs(reading, flat)) return [];
-    return [networkReading(context, reading)];
+    const { kind } = reading;
+    if (kind === 'size' || !isMeasured(reading) || !belongs(reading, flat) || !speaksOf(reading)) return [];
+    return [networkReading(context, reading, kind)];
   });
   const used = new Set(readings.flatMap((reading) => [...reading.points, ...(reading.baseline ?? [])]));
   const neighbours = neighboursOf(context, pieceId);
@@ -44,13 +50,13 @@ function networkPoint(point: SheetPoint, known: boolean, neighbours: readonly st
   };
 }
 
-function networkReading(context: Context, reading: Measured): NetworkReading {
+function networkReading(context: Context, reading: Measured, kind: NetworkReading['kind']): NetworkReading {
   const takes = liveTakes(reading);
   const agree = takesAgree(context, reading, takes);
   // Takes that contradict each other are a finding of their own; until it is settled the latest look counts.
   const last = takes.at(-1);
   const run = reading.run === undefined ? undefined : context.runs.get(reading.run);
-  const { kind, baseline, sequence } = reading;
+  const { baseline, sequence } = reading;
   const value = agree ? reading.value : (last?.value ?? reading.value);
   return {
     id: reading.id,
@@ -91,7 +97,9 @@ const below = ({ kind, toward, baseline }: Measured): boolean =>
 /** What a fact was declared with is its tolerance; a tape has nothing to do with it. */
 function sigmaFor(context: Context, reading: Measured, takes: readonly Take[]): number {
   const stated = takes.some((take) => take.sigma !== null);
-  return FACT_KINDS.has(reading.kind) && !stated ? defaultSigma(reading.kind, 0) : context.sigma(reading);
+  return FACT_KINDS.has(reading.kind) && reading.kind !== 'size' && !stated
+    ? defaultSigma(reading.kind, 0)
+    : context.sigma(reading);
 }
 
 /** Whether every take of a reading lies within what the tape explains of every other. */

@@ -3,13 +3,13 @@ import { rules } from './catalogue.ts';
 import { makeContext } from './context.ts';
 import type { Finding, RuleKey } from './finding.ts';
 import { judgePiece } from './judgement.ts';
-import { defaultLimits, type Limits } from './limits.ts';
+import { type Limits, limitsOf } from './limits.ts';
 import type { PieceJudgement } from './piece-judgement.ts';
 import type { Draft } from './rule.ts';
-import { defaultInstruments, type Instruments } from './sigma.ts';
+import { type Instruments, instrumentsOf } from './sigma.ts';
 import { inWalkingOrder } from './walk.ts';
 
-/** What a shop may set for itself. */
+/** What a job is judged by: what its own shop set, unless something else is given. */
 export interface CheckOptions {
   readonly limits: Limits;
   readonly instruments: Instruments;
@@ -65,7 +65,7 @@ function withoutEchoes(findings: readonly Finding[]): Finding[] {
  * Every finding of every rule about a sheet, in walking order. Pure and deterministic; total on any sheet `fold` makes.
  */
 export function judge(sheet: Sheet, options: Partial<CheckOptions> = {}): Judgement {
-  const { limits = defaultLimits, instruments = defaultInstruments } = options;
+  const { limits = limitsOf(sheet.shop), instruments = instrumentsOf(sheet.shop) } = options;
   const context = makeContext(sheet, limits, instruments, judgePiece);
   const acceptances = new Map(sheet.acceptances.map((acceptance) => [keyOf(acceptance), acceptance]));
   const findings = rules.flatMap((rule) => rule.find(context).map((draft) => named(rule.key, draft, acceptances)));

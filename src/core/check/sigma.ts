@@ -1,5 +1,5 @@
 import { SIGMA_RULES, type SigmaRule } from '../adjust/index.ts';
-import type { ReadingKind, SheetReading, Take, Who } from '../job/index.ts';
+import type { ReadingKind, SheetReading, ShopRules, Take, Who } from '../job/index.ts';
 import { parseLength } from '../length/index.ts';
 
 /** Standard deviation of one take: `base` millimetres (radians for an angle) and `perMetre` more for each metre. */
@@ -34,6 +34,18 @@ export const defaultInstruments: Instruments = {
   angle: spreadOf(SIGMA_RULES.lean),
   ownerFactor: 2,
 };
+
+/** How well the people and tapes of the shop a job is for measure. */
+export function instrumentsOf(shop: ShopRules | null): Instruments {
+  const { tape, girth, offset, ownerFactor } = shop ?? {};
+  return {
+    ...defaultInstruments,
+    ...(tape ? { tape } : {}),
+    ...(girth ? { girth } : {}),
+    ...(offset ? { offset } : {}),
+    ...(ownerFactor === undefined ? {} : { ownerFactor }),
+  };
+}
 
 const INCH = 25.4;
 const UNIT_MM = { mm: 1, cm: 10, m: 1000, in: INCH, ft: 12 * INCH } as const;

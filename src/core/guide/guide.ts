@@ -1,14 +1,26 @@
-import type { PieceDeclaration, PieceKind, PointRole, ReadingKind, Side } from '../job/index.ts';
+import type {
+  PieceDeclaration,
+  PieceKind,
+  PointDeclaration,
+  PointRole,
+  ReadingDeclaration,
+  ReadingKind,
+  Side,
+  SizeOf,
+  When,
+} from '../job/index.ts';
 
 /** Cautions shown at the step where they matter; their words live with the texts. */
-export type Caution =
-  | 'footing'
-  | 'drilling'
-  | 'carbon-monoxide'
-  | 'recoil'
-  | 'lights-and-view'
-  | 'loads'
-  | 'engine-off';
+export const CAUTIONS = [
+  'footing',
+  'drilling',
+  'carbon-monoxide',
+  'recoil',
+  'lights-and-view',
+  'loads',
+  'engine-off',
+] as const;
+export type Caution = (typeof CAUTIONS)[number];
 
 export interface GuidePoint {
   slot: string;
@@ -23,16 +35,22 @@ export interface GuideReading {
   kind: ReadingKind;
   /** Slots of the points: hook end first, reading end second. */
   points: readonly string[];
+  /** Slots of the points a girth passes on its way, in order. */
+  via?: readonly string[];
   baseline?: readonly string[];
+  /** Which way an offset, a height or a lean counts. */
+  toward?: Side;
+  /** What a size is of. */
+  of?: SizeOf;
   run?: string;
   needed: boolean;
 }
 
 /** One stop on the walk: exactly one thing to tape, to photograph, to answer or to count along an edge. */
-export type GuideStep = { slot: string; cautions?: readonly Caution[] } & (
+export type GuideStep = { slot: string; cautions?: readonly Caution[]; when?: When } & (
   | { on: 'reading'; reading: GuideReading }
   | { on: 'shot'; points: readonly string[]; needed: boolean }
-  | { on: 'question'; choices: readonly string[]; needed: boolean }
+  | { on: 'question'; choices: readonly string[]; needed: boolean; words?: boolean }
   | { on: 'run'; points: readonly string[]; whole: string | null; needed: boolean }
 );
 
@@ -49,9 +67,21 @@ export interface Guide {
   pairs: readonly (readonly [string, string])[];
 }
 
+/** What a piece takes over from others on the same boat: points by the guide's slots, and what is asked there already. */
+export interface Shared {
+  readonly points: ReadonlyMap<string, PointDeclaration>;
+  readonly readings: readonly Pick<ReadingDeclaration, 'kind' | 'points'>[];
+}
+const ALONE: Shared = { points: new Map(), readings: [] };
+
 /** The piece as it goes into the logbook: every point, reading, run, picture and question with an id of its own. */
-export function declarePiece(guide: Guide, name: string, newId: () => string): PieceDeclaration {
-  const pointIds = new Map(guide.points.map((point) => [point.slot, newId()]));
+export function declarePiece(
+  guide: Guide,
+  name: string,
+  newId: () => string,
+  shared: Shared = ALONE,
+): PieceDeclaration {
+  const pointIds = new Map(guide.points.map(({ slot }) => [slot, shared.points.get(slot)?.id ?? newId()]));
   const runIds = new Map(guide.walk.filter((step) => step.on === 'run').map((step) => [step.slot, newId()]));
   const readingIds = new Map(guide.walk.filter((step) => step.on === 'reading').map((step) => [step.slot, newId()]));
   const pick = (from: ReadonlyMap<string, string>, slot: string): string => {
@@ -60,45 +90,81 @@ export function declarePiece(guide: Guide, name: string, newId: () => string): P
     return id;
   };
   const pointId = (slot: string): string => pick(pointIds, slot);
-  const piece: PieceDeclaration = {
+  const asked = readingsOf(guide, {
+    pointId,
+    readingId: (slot) => pick(readingIds, slot),
+    runId: (slot) => pick(runIds, slot),
+  });
+  const there = new Set(shared.readings.filter(isPair).map(pairKey));
+  const readings = asked.filter((reading) => !(isPair(reading) && there.has(pairKey(reading))));
+  const left = new Set(asked.filter((reading) => !readings.includes(reading)).map(({ slot }) => slot));
+  return {
     id: newId(),
     kind: guide.kind,
     name,
     flat: guide.flat,
-    points: guide.points.map((point) => ({
-      id: pointId(point.slot),
-      label: point.label,
-      slot: point.slot,
-      role: point.role,
-      sides: [...point.sides],
-      nominal: [...point.nominal],
-    })),
-    readings: [],
-    runs: [],
-    shots: [],
-    questions: [],
+    points: guide.points.map(
+      (point) =>
+        shared.points.get(point.slot) ?? {
+          id: pointId(point.slot),
+          label: point.label,
+          slot: point.slot,
+          role: point.role,
+          sides: [...point.sides],
+          nominal: [...point.nominal],
+        },
+    ),
+    readings,
+    runs: guide.walk.flatMap((step) => {
+      if (step.on !== 'run') return [];
+      const whole = step.whole === null ? null : pick(readingIds, step.whole);
+      const { slot, needed } = step;
+      return [{ id: pick(runIds, slot), slot, points: step.points.map(pointId), whole, needed, ...whenOf(step) }];
+    }),
+    shots: guide.walk.flatMap((step) =>
+      step.on === 'shot'
+        ? [{ slot: step.slot, points: step.points.map(pointId), needed: step.needed, ...whenOf(step) }]
+        : [],
+    ),
+    questions: guide.walk.flatMap((step) => {
+      if (step.on !== 'question') return [];
+      const { slot, choices, needed, words } = step;
+      return [{ slot, choices: [...choices], needed, ...(words ? { words } : {}), ...whenOf(step) }];
+    }),
     boxes: guide.boxes.map(([a, b, c, d]) => [pointId(a), pointId(b), pointId(c), pointId(d)]),
     pairs: guide.pairs.map(([port, starboard]) => [pointId(port), pointId(starboard)]),
-    walk: guide.walk.map((step) => step.slot),
+    walk: guide.walk.map((step) => step.slot).filter((slot) => !left.has(slot)),
+    cautions: guide.walk.flatMap(({ slot, cautions }) => (cautions ? [{ slot, keys: [...cautions] }] : [])),
   };
-  for (const step of guide.walk) {
-    const { slot } = step;
-    if (step.on === 'reading') {
-      const { kind, points, baseline, run, needed } = step.reading;
-      piece.readings.push({
-        id: pick(readingIds, slot),
-        slot,
+}
+
+const isPair = ({ kind, points }: Pick<ReadingDeclaration, 'kind' | 'points'>): boolean =>
+  kind === 'straight' && points.length === 2;
+const pairKey = ({ points }: Pick<ReadingDeclaration, 'points'>): string => [...points].sort().join(' ');
+
+const whenOf = ({ when }: { when?: When }): { when?: When } =>
+  when ? { when: { question: when.question, is: [...when.is] } } : {};
+
+type Ids = Record<'pointId' | 'readingId' | 'runId', (slot: string) => string>;
+
+function readingsOf(guide: Guide, { pointId, readingId, runId }: Ids): ReadingDeclaration[] {
+  return guide.walk.flatMap((step): ReadingDeclaration[] => {
+    if (step.on !== 'reading') return [];
+    const { kind, points, via, baseline, toward, of, run, needed } = step.reading;
+    return [
+      {
+        id: readingId(step.slot),
+        slot: step.slot,
         kind,
         points: points.map(pointId),
         needed,
+        ...(via ? { via: via.map(pointId) } : {}),
         ...(baseline ? { baseline: baseline.map(pointId) } : {}),
-        ...(run ? { run: pick(runIds, run) } : {}),
-      });
-    } else if (step.on === 'run') {
-      const whole = step.whole === null ? null : pick(readingIds, step.whole);
-      piece.runs.push({ id: pick(runIds, slot), slot, points: step.points.map(pointId), whole, needed: step.needed });
-    } else if (step.on === 'shot') piece.shots.push({ slot, points: step.points.map(pointId), needed: step.needed });
-    else piece.questions.push({ slot, choices: [...step.choices], needed: step.needed });
-  }
-  return piece;
+        ...(toward ? { toward } : {}),
+        ...(of ? { of } : {}),
+        ...(run ? { run: runId(run) } : {}),
+        ...whenOf(step),
+      },
+    ];
+  });
 }

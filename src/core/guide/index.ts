@@ -1,4 +1,4 @@
 /** How each piece is captured, step by step. */
-export { type Caution, declarePiece } from './guide.ts';
+export { CAUTIONS, type Caution, declarePiece, type Guide } from './guide.ts';
 export { guideOf, guides } from './pieces/index.ts';
 export { nextOpen, type Step, type StepState, stepsOf } from './steps.ts';

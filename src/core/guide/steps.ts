@@ -1,6 +1,12 @@
-import type { Sheet, SheetQuestion, SheetReading, SheetRun, SheetShot } from '../job/index.ts';
-import type { Caution } from './guide.ts';
-import { guideOf } from './pieces/index.ts';
+import {
+  type Sheet,
+  type SheetQuestion,
+  type SheetReading,
+  type SheetRun,
+  type SheetShot,
+  SPACED_CLOSURES,
+} from '../job/index.ts';
+import { CAUTIONS, type Caution } from './guide.ts';
 
 /** Where a person stands with one step. */
 export type StepState = 'open' | 'done' | 'answered-without-value' | 'asked-again';
@@ -24,7 +30,7 @@ export function stepsOf(sheet: Sheet, pieceId: string): Step[] {
   const piece = sheet.pieces.find((candidate) => candidate.id === pieceId);
   if (!piece) return [];
   const steps = new Map<string, Step>();
-  const cautions = new Map(guideOf(piece.kind)?.walk.map((step) => [step.slot, step.cautions ?? []]));
+  const cautions = new Map(piece.cautions.map(({ slot, keys }) => [slot, keys.filter(isCaution)]));
   const common = (key: string, on: string, id: string, state: StepState) => {
     const asked = openAsk(sheet, pieceId, on, id);
     return {
@@ -59,11 +65,19 @@ export function stepsOf(sheet: Sheet, pieceId: string): Step[] {
   return [...walked, ...[...steps.values()].filter((step) => !placed.has(step.key))];
 }
 
+const isCaution = (key: string): key is Caution => (CAUTIONS as readonly string[]).includes(key);
+
 const readingState = (reading: SheetReading): StepState =>
   reading.state === 'open' ? 'open' : reading.state === 'measured' ? 'done' : 'answered-without-value';
 
 const runState = (run: SheetRun): StepState =>
-  run.stations.length > 0 || (run.presence === 'planned' && run.plannedCount !== null) ? 'done' : 'open';
+  run.stations.length > 0 || (run.presence === 'planned' && run.plannedCount !== null) || isUnspaced(run)
+    ? 'done'
+    : 'open';
+
+/** An edge closed by a zip, a track or hook-and-loop only, or left open, has no row of fasteners to place. */
+const isUnspaced = (run: SheetRun): boolean =>
+  run.stretches.every(({ closes }) => closes !== null && !SPACED_CLOSURES.has(closes));
 
 function openAsk(sheet: Sheet, piece: string, on: string, id: string): string | null {
   for (const ask of sheet.asks) {

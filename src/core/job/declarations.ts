@@ -1,7 +1,14 @@
 import * as z from 'zod/mini';
-import { Id, Line, PieceKind, PointRole, Position, ReadingKind, Side, Slot } from './words.ts';
+import { Id, Line, PieceKind, PointRole, Position, ReadingKind, Side, SizeOf, Slot } from './words.ts';
 
-/** A place on the boat. `nominal` is where the guide expects it: a start for drawing, never evidence. */
+/** Asked for only where this question of the piece was answered with one of these choices. */
+export const When = z.object({ question: Slot, is: z.array(Slot).check(z.minLength(1)) });
+export type When = z.infer<typeof When>;
+
+/**
+ * A place on the boat. `nominal` is where the guide expects it: a start for drawing, never evidence.
+ * replaces: the mark this one stands for since that was moved.
+ */
 export const PointDeclaration = z.object({
   id: Id,
   label: z.string().check(z.minLength(1), z.maxLength(40)),
@@ -9,6 +16,7 @@ export const PointDeclaration = z.object({
   role: PointRole,
   sides: z.array(Side),
   nominal: z.nullable(Position),
+  replaces: z.optional(Id),
 });
 export type PointDeclaration = z.infer<typeof PointDeclaration>;
 
@@ -17,6 +25,7 @@ export type PointDeclaration = z.infer<typeof PointDeclaration>;
  * points: the two ends (straight, girth), the one point (height, along, out, lean, known), in order.
  * via: the points a girth passes, in order. baseline: the two ends of the string that along and out refer to,
  * or the points that declare the plane of a height. needed: the cloth depends on it.
+ * of, obstruction: what a `size` is of, and of which thing in the way where it is of one.
  */
 export const ReadingDeclaration = z.object({
   id: Id,
@@ -30,6 +39,9 @@ export const ReadingDeclaration = z.object({
   toward: z.optional(Side),
   needed: z.boolean(),
   note: z.optional(Line),
+  of: z.optional(SizeOf),
+  obstruction: z.optional(Id),
+  when: z.optional(When),
 });
 export type ReadingDeclaration = z.infer<typeof ReadingDeclaration>;
 
@@ -40,21 +52,34 @@ export const RunDeclaration = z.object({
   points: z.array(Id).check(z.minLength(2)),
   whole: z.nullable(Id),
   needed: z.boolean(),
+  when: z.optional(When),
 });
 export type RunDeclaration = z.infer<typeof RunDeclaration>;
 
 /** A picture asked for and the points that should be marked on it. */
-export const ShotDeclaration = z.object({ slot: Slot, points: z.array(Id), needed: z.boolean() });
+export const ShotDeclaration = z.object({
+  slot: Slot,
+  points: z.array(Id),
+  needed: z.boolean(),
+  when: z.optional(When),
+});
 export type ShotDeclaration = z.infer<typeof ShotDeclaration>;
 
-/** A choice asked for, with its closed set of answers. */
-export const QuestionDeclaration = z.object({ slot: Slot, choices: z.array(Slot), needed: z.boolean() });
+/** A choice asked for, with its closed set of answers; words: a line of the person's own may go along. */
+export const QuestionDeclaration = z.object({
+  slot: Slot,
+  choices: z.array(Slot),
+  needed: z.boolean(),
+  words: z.optional(z.boolean()),
+  when: z.optional(When),
+});
 export type QuestionDeclaration = z.infer<typeof QuestionDeclaration>;
 
 /**
  * A piece, declared whole when it is added, so that a reader of the job needs no guide to know what was asked.
  * flat: all points lie in one plane. boxes: four points in order round. pairs: port point, starboard point.
  * walk: the slots in the order a person walks; the first of a finding's subjects gives its place.
+ * cautions: what is dangerous at which step, by key.
  */
 export const PieceDeclaration = z.object({
   id: Id,
@@ -69,5 +94,6 @@ export const PieceDeclaration = z.object({
   boxes: z.array(z.tuple([Id, Id, Id, Id])),
   pairs: z.array(z.tuple([Id, Id])),
   walk: z.array(Slot),
+  cautions: z.optional(z.array(z.object({ slot: Slot, keys: z.array(Slot) }))),
 });
 export type PieceDeclaration = z.infer<typeof PieceDeclaration>;

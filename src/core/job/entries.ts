@@ -1,19 +1,33 @@
 import * as z from 'zod/mini';
-import { PieceDeclaration, PointDeclaration, ReadingDeclaration } from './declarations.ts';
 import {
+  PieceDeclaration,
+  PointDeclaration,
+  ReadingDeclaration,
+  RunDeclaration,
+  ShotDeclaration,
+} from './declarations.ts';
+import { ShopRules } from './shop-rules.ts';
+import {
+  Closure,
   FastenerType,
   Id,
+  Into,
   Line,
   LineMeasured,
   NoValue,
+  ObstructionKind,
   Presence,
   Prose,
+  Pull,
+  ReferenceKind,
   Role,
   RunManner,
+  Setter,
   Sha256,
   Slot,
   System,
   TakeUnit,
+  Treatment,
 } from './words.ts';
 
 const Fraction = z.union([z.literal(8), z.literal(16), z.literal(32)]);
@@ -33,8 +47,20 @@ export const payloads = {
     value: Prose,
   }),
   'piece.add': PieceDeclaration,
+  /** The shop's own limits and habits, as they were when the job was begun or changed since. */
+  'job.shop': ShopRules,
+  /** A point that is here already joins the piece: pieces on one boat share marks. */
   'point.add': z.object({ piece: z.nullable(Id), point: PointDeclaration }),
-  'reading.add': z.object({ piece: Id, reading: ReadingDeclaration }),
+  /** The point leaves the piece, and what was read at it is set aside; it stays in the logbook. */
+  'point.drop': z.object({ piece: Id, point: Id, reason: Line }),
+  /** Without effect once somebody who knew had measured the point or marked it on a picture. */
+  'point.label': z.object({ point: Id, label: z.string().check(z.minLength(1), z.maxLength(40)) }),
+  /** after: the step of the walk it follows, by slot or id; at the end of the walk where it names none. */
+  'reading.add': z.object({ piece: Id, reading: ReadingDeclaration, after: z.optional(Slot) }),
+  /** Not asked for any more; its takes are kept aside. */
+  'reading.drop': z.object({ reading: Id, reason: Line }),
+  /** What a sister boat measured: later takes are compared with it, and it is never a take. value: mm or radians. */
+  'reading.expect': z.object({ reading: Id, value: z.number(), text: Line, from: Line }),
   /**
    * The tape was read once. text: as typed. value: millimetres, or radians for a lean.
    * sigma: the standard deviation where the person states one, in the value's unit.
@@ -48,6 +74,28 @@ export const payloads = {
   }),
   'take.strike': z.object({ take: Id, reason: Line }),
   'reading.answer': z.object({ reading: Id, answer: NoValue, reason: Line }),
+  'run.add': z.object({ piece: Id, run: RunDeclaration, after: z.optional(Slot) }),
+  /** The points of an edge in another order, or with one more or less. */
+  'run.points': z.object({ run: Id, points: z.array(Id).check(z.minLength(2)) }),
+  /**
+   * One fact about the stretch of an edge that begins at a point and goes on to where the next one begins.
+   * begins: whether a stretch begins here at all (the first of a run always does). spacing: mm between planned fasteners.
+   */
+  'stretch.set': z.union([
+    z.object({ run: Id, from: Id, field: z.literal('begins'), value: z.enum(['yes', 'no']) }),
+    z.object({ run: Id, from: Id, field: z.literal('closes'), value: Closure }),
+    z.object({ run: Id, from: Id, field: z.literal('presence'), value: Presence }),
+    z.object({ run: Id, from: Id, field: z.literal('into'), value: Into }),
+    z.object({ run: Id, from: Id, field: z.literal('setter'), value: Setter }),
+    z.object({ run: Id, from: Id, field: z.literal('pulls'), value: Pull }),
+    z.object({ run: Id, from: Id, field: z.literal('count'), value: z.string().check(z.regex(/^[0-9]{1,3}$/)) }),
+    z.object({
+      run: Id,
+      from: Id,
+      field: z.literal('spacing'),
+      value: z.string().check(z.regex(/^[0-9]{1,5}(\.[0-9]{1,3})?$/)),
+    }),
+  ]),
   /** rank orders the fasteners along the run; its place is the takes of `reading`. */
   'fastener.add': z.object({
     fastener: Id,
@@ -83,9 +131,45 @@ export const payloads = {
     point: z.nullable(Id),
     text: Line,
   }),
+  /**
+   * A line drawn on a picture: an edge of the cloth (run: which), or something of known size.
+   * path: fractions of width and height from the top left. length: mm, where the reference is a tape or another thing.
+   */
+  'photo.line': z.object({
+    photo: Id,
+    path: z
+      .array(
+        z.object({
+          x: z.number().check(z.gte(0), z.lte(1)),
+          y: z.number().check(z.gte(0), z.lte(1)),
+        }),
+      )
+      .check(z.minLength(2), z.maxLength(200)),
+    of: z.enum(['edge', 'reference', 'other']),
+    run: z.nullable(Id),
+    reference: z.nullable(ReferenceKind),
+    length: z.nullable(z.number().check(z.gt(0))),
+    text: Line,
+  }),
+  'shot.add': z.object({ piece: Id, shot: ShotDeclaration, after: z.optional(Slot) }),
   'photo.answer': z.object({ piece: Id, slot: Slot, answer: NoValue, reason: Line }),
   /** choice: one of the question's choices, 'none-here' or 'could-not-tell'. */
   'question.answer': z.object({ piece: Id, slot: Slot, choice: Slot, text: Line }),
+  /** A thing in the way of the cloth. point: its middle, measured like any other; its sizes are readings of kind `size`. */
+  'obstruction.add': z.object({
+    obstruction: Id,
+    piece: Id,
+    kind: ObstructionKind,
+    label: z.string().check(z.minLength(1), z.maxLength(40)),
+    point: z.nullable(Id),
+  }),
+  /** needed: a cleat that holds the boat, a light that must be seen. */
+  'obstruction.set': z.union([
+    z.object({ obstruction: Id, field: z.literal('treatment'), value: Treatment }),
+    z.object({ obstruction: Id, field: z.literal('needed'), value: z.enum(['yes', 'no']) }),
+    z.object({ obstruction: Id, field: z.literal('note'), value: Line }),
+  ]),
+  'obstruction.drop': z.object({ obstruction: Id, reason: Line }),
   /** basis: the state the finding spoke of; when it changes, the acceptance lapses. */
   'finding.accept': z.object({ finding: Subjects, basis: Subjects, reason: Line }),
   'ask.again': z.object({

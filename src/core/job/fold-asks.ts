@@ -38,6 +38,7 @@ function answeringEntries(gathered: Gathered): Map<string, string[]> {
   }
   for (const { entry, payload } of gathered.of('reading.answer')) add(`reading:${payload.reading}`, entry.id);
   for (const { entry, payload } of gathered.of('run.detail')) add(`run:${payload.run}`, entry.id);
+  for (const { entry, payload } of gathered.of('stretch.set')) add(`run:${payload.run}`, entry.id);
   for (const { entry, payload } of gathered.of('photo.answer')) add(`shot:${payload.piece}:${payload.slot}`, entry.id);
   for (const { entry, payload } of gathered.of('photo.add'))
     if (payload.slot !== null) add(`shot:${payload.piece}:${payload.slot}`, entry.id);

@@ -1,3 +1,4 @@
+import type { Pieces } from './fold-pieces.ts';
 import { type Gathered, loose, signed } from './gather.ts';
 import type { Registers } from './registers.ts';
 import type { SheetPhoto, SheetShot } from './sheet.ts';
@@ -7,14 +8,14 @@ import type { NoValue } from './words.ts';
 export function foldPhotos(
   gathered: Gathered,
   registers: Registers,
-  pieceIds: ReadonlySet<string>,
+  pieces: Pieces,
 ): { shots: SheetShot[]; photos: SheetPhoto[] } {
   const photos = new Map<string, SheetPhoto>();
   for (const { entry, payload } of gathered.of('photo.add')) {
-    if (!pieceIds.has(payload.piece)) loose(gathered, entry);
+    if (!pieces.ids.has(payload.piece)) loose(gathered, entry);
     else if (!photos.has(payload.photo)) {
       const { photo, ...picture } = payload;
-      photos.set(photo, { id: photo, entry: entry.id, ...picture, marks: [], ...signed(entry) });
+      photos.set(photo, { id: photo, entry: entry.id, ...picture, marks: [], lines: [], ...signed(entry) });
     }
   }
   for (const { entry, payload } of gathered.of('photo.mark')) {
@@ -23,24 +24,35 @@ export function foldPhotos(
     if (photo) photo.marks.push({ id: entry.id, x, y, point, text });
     else loose(gathered, entry);
   }
+  for (const { entry, payload } of gathered.of('photo.line')) {
+    const { photo: id, ...line } = payload;
+    const photo = photos.get(id);
+    if (photo) photo.lines.push({ id: entry.id, ...line });
+    else loose(gathered, entry);
+  }
   const reasons = new Map<string, string>();
   for (const { entry, payload } of gathered.of('photo.answer')) {
     registers.set(`shot:${payload.piece}:${payload.slot}`, entry, payload.answer);
     reasons.set(entry.id, payload.reason);
   }
-  const shots = gathered.of('piece.add').flatMap(({ payload }) =>
-    payload.shots.map((shot): SheetShot => {
-      const given = registers.get(`shot:${payload.id}:${shot.slot}`, {
-        on: 'shot',
-        piece: payload.id,
-        subject: shot.slot,
-      });
-      const own = [...photos.values()].filter((photo) => photo.piece === payload.id && photo.slot === shot.slot);
-      const answer = given
-        ? { answer: given.value as NoValue, reason: reasons.get(given.entry.id) ?? '', ...signed(given.entry) }
-        : null;
-      return { ...shot, piece: payload.id, photos: own.map((photo) => photo.id), answer };
+  const declared = [
+    ...gathered.of('piece.add').flatMap(({ payload }) => payload.shots.map((shot) => ({ shot, piece: payload.id }))),
+    ...gathered.of('shot.add').flatMap(({ entry, payload: { piece, shot } }) => {
+      if (pieces.ids.has(piece)) return [{ shot, piece }];
+      loose(gathered, entry);
+      return [];
     }),
-  );
+  ];
+  const shots = declared.flatMap(({ shot, piece }): SheetShot[] => {
+    const given = registers.get(`shot:${piece}:${shot.slot}`, { on: 'shot', piece, subject: shot.slot });
+    const own = [...photos.values()].filter((photo) => photo.piece === piece && photo.slot === shot.slot);
+    const answer = given
+      ? { answer: given.value as NoValue, reason: reasons.get(given.entry.id) ?? '', ...signed(given.entry) }
+      : null;
+    const points = pieces.drops.kept(piece, shot.points);
+    const asked = pieces.holds(shot.when, piece);
+    if (!asked && own.length === 0) return [];
+    return [{ ...shot, points, needed: shot.needed && asked, piece, photos: own.map((photo) => photo.id), answer }];
+  });
   return { shots, photos: [...photos.values()] };
 }

@@ -1,19 +1,68 @@
 import type { ReadingDeclaration } from './declarations.ts';
+import type { Pieces } from './fold-pieces.ts';
 import { type Gathered, loose, signed } from './gather.ts';
 import type { Registers } from './registers.ts';
-import type { Answer, Fastener, SheetReading, SheetRun, Take } from './sheet.ts';
+import type { Answer, Fastener, SetAside, SheetReading, SheetRun, Take } from './sheet.ts';
 import type { NoValue } from './words.ts';
 
-/** Readings with their takes: takes add up and never compete; a struck take stays with its reason. */
+interface Declared {
+  readonly declaration: ReadingDeclaration;
+  readonly piece: string;
+}
+
+/** Where fasteners lie is read too: each has a reading of its own. */
+interface Edges {
+  readonly fasteners: readonly Fastener[];
+  readonly runs: readonly SheetRun[];
+}
+
+/**
+ * Readings with their takes: takes add up and never compete; a struck take stays with its reason. A reading that was
+ * dropped, or whose point left the piece, is set aside with what was read.
+ */
 export function foldReadings(
   gathered: Gathered,
   registers: Registers,
-  pieceIds: ReadonlySet<string>,
-  fasteners: readonly Fastener[],
-  runs: readonly SheetRun[],
-): SheetReading[] {
-  const declared = declaredReadings(gathered, pieceIds, fasteners, runs);
+  pieces: Pieces,
+  edges: Edges,
+): { readings: SheetReading[]; setAside: SetAside[] } {
+  const declared = declaredReadings(gathered, pieces.ids, edges);
+  const all = readAll(gathered, registers, declared);
+  const dropped = droppedReadings(gathered, declared);
+  const readings: SheetReading[] = [];
+  const setAside: SetAside[] = [];
+  for (const reading of all) {
+    const gone = dropped.get(reading.id) ?? leftWithPoint(reading, pieces);
+    if (gone) setAside.push({ reading, ...gone });
+    else if (pieces.holds(reading.when, reading.piece)) readings.push(reading);
+    // Read although nobody asks any more: it stays a fact, and the cloth does not wait for it.
+    else if (reading.takes.length > 0) readings.push({ ...reading, needed: false });
+  }
+  return { readings, setAside };
+}
+
+type Gone = Omit<SetAside, 'reading'>;
+
+function droppedReadings(gathered: Gathered, declared: ReadonlyMap<string, unknown>): ReadonlyMap<string, Gone> {
+  const dropped = new Map<string, Gone>();
+  for (const { entry, payload } of gathered.of('reading.drop')) {
+    if (!declared.has(payload.reading)) loose(gathered, entry);
+    else if (!dropped.has(payload.reading)) dropped.set(payload.reading, { reason: payload.reason, ...signed(entry) });
+  }
+  return dropped;
+}
+
+function leftWithPoint(reading: SheetReading, { drops }: Pieces): Gone | undefined {
+  for (const point of [...reading.points, ...(reading.via ?? []), ...(reading.baseline ?? [])]) {
+    const gone = drops.of(reading.piece, point);
+    if (gone) return gone;
+  }
+  return undefined;
+}
+
+function readAll(gathered: Gathered, registers: Registers, declared: ReadonlyMap<string, Declared>): SheetReading[] {
   const takes = foldTakes(gathered, declared);
+  const expected = foldExpected(gathered, declared);
   const reasons = new Map<string, string>();
   for (const { entry, payload } of gathered.of('reading.answer')) {
     if (!declared.has(payload.reading)) loose(gathered, entry);
@@ -36,17 +85,29 @@ export function foldReadings(
         : null;
     const value = counted.length === 0 ? null : counted.reduce((sum, take) => sum + take.value, 0) / counted.length;
     const state = value !== null ? 'measured' : (answer?.answer ?? 'open');
-    return { ...declaration, piece, takes: own, answer, value, state };
+    return { ...declaration, piece, takes: own, answer, value, state, expected: expected.get(id) ?? null };
   });
+}
+
+function foldExpected(
+  gathered: Gathered,
+  declared: ReadonlyMap<string, unknown>,
+): ReadonlyMap<string, NonNullable<SheetReading['expected']>> {
+  const expected = new Map<string, NonNullable<SheetReading['expected']>>();
+  for (const { entry, payload } of gathered.of('reading.expect')) {
+    const { reading, ...what } = payload;
+    if (!declared.has(reading)) loose(gathered, entry);
+    expected.set(reading, what);
+  }
+  return expected;
 }
 
 function declaredReadings(
   gathered: Gathered,
   pieceIds: ReadonlySet<string>,
-  fasteners: readonly Fastener[],
-  runs: readonly SheetRun[],
-): Map<string, { declaration: ReadingDeclaration; piece: string }> {
-  const declared = new Map<string, { declaration: ReadingDeclaration; piece: string }>();
+  { fasteners, runs }: Edges,
+): Map<string, Declared> {
+  const declared = new Map<string, Declared>();
   const add = (declaration: ReadingDeclaration, piece: string): void => {
     if (!declared.has(declaration.id)) declared.set(declaration.id, { declaration, piece });
   };

@@ -6,4 +6,5 @@ export { merge } from './merge.ts';
 export { Causality, causalOrder, heads } from './order.ts';
 export { sameContent } from './same-content.ts';
 export * from './sheet.ts';
+export * from './shop-rules.ts';
 export * from './words.ts';

@@ -8,7 +8,25 @@ import {
   ShotDeclaration,
 } from './declarations.ts';
 import { Who } from './entries.ts';
-import { FastenerType, Id, LineMeasured, NoValue, Presence, RunManner, System, TakeUnit } from './words.ts';
+import { ShopRules } from './shop-rules.ts';
+import {
+  Closure,
+  FastenerType,
+  Id,
+  Into,
+  LineMeasured,
+  NoValue,
+  ObstructionKind,
+  Presence,
+  Pull,
+  ReferenceKind,
+  RunManner,
+  Setter,
+  Slot,
+  System,
+  TakeUnit,
+  Treatment,
+} from './words.ts';
 
 const Signed = { at: z.string(), who: Who };
 
@@ -28,17 +46,29 @@ export type Take = z.infer<typeof Take>;
 export const Answer = z.object({ answer: NoValue, reason: z.string(), ...Signed });
 export type Answer = z.infer<typeof Answer>;
 
-/** A dimension as it stands. value: the mean of the takes that count, null where there is none. */
+/** What a sister boat measured, for comparison only. value: mm (radians for a lean). */
+const Expected = z.object({ value: z.number(), text: z.string(), from: z.string() });
+
+/**
+ * A dimension as it stands. value: the mean of the takes that count, null where there is none.
+ * One that is asked for under a condition is here when the condition holds, or when it was read all the same; then it is not needed.
+ */
 export const SheetReading = z.extend(ReadingDeclaration, {
   piece: Id,
   takes: z.array(Take),
   answer: z.nullable(Answer),
   value: z.nullable(z.number()),
   state: z.enum(['open', 'measured', 'none-here', 'could-not']),
+  expected: z.nullable(Expected),
 });
 export type SheetReading = z.infer<typeof SheetReading>;
 
-export const SheetPoint = z.extend(PointDeclaration, { pieces: z.array(Id) });
+/** A reading that is not asked for any more, with what was read. */
+export const SetAside = z.object({ reading: SheetReading, reason: z.string(), ...Signed });
+export type SetAside = z.infer<typeof SetAside>;
+
+/** pieces: those it belongs to now. replacedBy: the mark that stands for this one since it was moved. */
+export const SheetPoint = z.extend(PointDeclaration, { pieces: z.array(Id), replacedBy: z.nullable(Id) });
 export type SheetPoint = z.infer<typeof SheetPoint>;
 
 /** A fastener on its run; the place is the value of `reading`. */
@@ -52,7 +82,21 @@ export const Fastener = z.object({
 });
 export type Fastener = z.infer<typeof Fastener>;
 
-/** stations: ids of the readings along the run, in order. */
+/** The part of an edge from one of its points to another, and what closes it. count, spacing (mm): where planned. */
+export const Stretch = z.object({
+  from: Id,
+  to: Id,
+  closes: z.nullable(Closure),
+  presence: z.nullable(Presence),
+  into: z.nullable(Into),
+  setter: z.nullable(Setter),
+  pulls: z.nullable(Pull),
+  count: z.nullable(z.int()),
+  spacing: z.nullable(z.number()),
+});
+export type Stretch = z.infer<typeof Stretch>;
+
+/** stations: ids of the readings along the run, in order. stretches: the whole of it, in order. */
 export const SheetRun = z.extend(RunDeclaration, {
   piece: Id,
   manner: RunManner,
@@ -61,6 +105,7 @@ export const SheetRun = z.extend(RunDeclaration, {
   presence: z.nullable(Presence),
   plannedCount: z.nullable(z.int()),
   stations: z.array(Id),
+  stretches: z.array(Stretch),
 });
 export type SheetRun = z.infer<typeof SheetRun>;
 
@@ -69,6 +114,16 @@ const PhotoMark = z.object({
   x: z.number(),
   y: z.number(),
   point: z.nullable(Id),
+  text: z.string(),
+});
+
+const PhotoLine = z.object({
+  id: Id,
+  path: z.array(z.object({ x: z.number(), y: z.number() })),
+  of: z.enum(['edge', 'reference', 'other']),
+  run: z.nullable(Id),
+  reference: z.nullable(ReferenceKind),
+  length: z.nullable(z.number()),
   text: z.string(),
 });
 
@@ -84,6 +139,7 @@ export const SheetPhoto = z.object({
   slot: z.nullable(z.string()),
   placeKept: z.boolean(),
   marks: z.array(PhotoMark),
+  lines: z.array(PhotoLine),
   ...Signed,
 });
 export type SheetPhoto = z.infer<typeof SheetPhoto>;
@@ -102,9 +158,24 @@ export const SheetQuestion = z.extend(QuestionDeclaration, {
 });
 export type SheetQuestion = z.infer<typeof SheetQuestion>;
 
+/** A thing in the way of the cloth; its sizes are the readings that name it. */
+export const Obstruction = z.object({
+  id: Id,
+  piece: Id,
+  kind: ObstructionKind,
+  label: z.string(),
+  point: z.nullable(Id),
+  treatment: z.nullable(Treatment),
+  needed: z.nullable(z.enum(['yes', 'no'])),
+  note: z.string(),
+  ...Signed,
+});
+export type Obstruction = z.infer<typeof Obstruction>;
+
+/** walk: the steps in walking order, by slot, or by id for what was added later. */
 export const SheetPiece = z.extend(
-  z.pick(PieceDeclaration, { id: true, kind: true, name: true, flat: true, boxes: true, pairs: true, walk: true }),
-  Signed,
+  z.pick(PieceDeclaration, { id: true, kind: true, name: true, flat: true, boxes: true, pairs: true }),
+  { walk: z.array(Slot), cautions: z.array(z.object({ slot: Slot, keys: z.array(Slot) })), ...Signed },
 );
 export type SheetPiece = z.infer<typeof SheetPiece>;
 
@@ -174,6 +245,9 @@ export const Sheet = z.object({
   pieces: z.array(SheetPiece),
   points: z.array(SheetPoint),
   readings: z.array(SheetReading),
+  setAside: z.array(SetAside),
+  obstructions: z.array(Obstruction),
+  shop: z.nullable(ShopRules),
   runs: z.array(SheetRun),
   fasteners: z.array(Fastener),
   shots: z.array(SheetShot),

@@ -13,7 +13,19 @@ export const Slot = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9.-]{0,63}$/)
 /** Millimetres in the boat's own frame: x forward, y to port, z up. */
 export const Position = z.tuple([z.number(), z.number(), z.number()]);
 
-export const PieceKind = z.enum(['tension-shade', 'open-bow', 'table']);
+export const PieceKind = z.enum([
+  'tension-shade',
+  'open-bow',
+  'cockpit-cover',
+  'drop-curtain',
+  'mooring-cover',
+  'enclosure-panel',
+  'folding-top',
+  'box-cover',
+  'cushion',
+  'free',
+  'table',
+]);
 export type PieceKind = z.infer<typeof PieceKind>;
 
 export const PointRole = z.enum(['corner', 'edge', 'mark', 'fastener', 'mount', 'obstruction']);
@@ -37,17 +49,84 @@ export const ReadingKind = z.enum([
   'plumb',
   'flat',
   'known',
+  'size',
 ]);
 export type ReadingKind = z.infer<typeof ReadingKind>;
 
 /** Kinds that are declared, not taped. */
 export const FACT_KINDS: ReadonlySet<ReadingKind> = new Set(['centre', 'mirror', 'level', 'plumb', 'flat', 'known']);
 
+/** What a `size` is of: a plain dimension of a thing that fixes no point of the cloth. */
+export const SizeOf = z.enum([
+  'width',
+  'length',
+  'height',
+  'depth',
+  'diameter',
+  'radius',
+  'thickness',
+  'clearance',
+  'spacing',
+]);
+export type SizeOf = z.infer<typeof SizeOf>;
+
 export const TakeUnit = z.enum(['mm', 'cm', 'm', 'in', 'ft', 'deg']);
 export type TakeUnit = z.infer<typeof TakeUnit>;
 
 export const FastenerType = z.enum(['snap', 'turn-button', 'eyelet', 'hook', 'track-end', 'zip-end', 'strap-end']);
 export type FastenerType = z.infer<typeof FastenerType>;
+
+/** What closes a stretch of an edge. */
+export const Closure = z.enum([
+  'snap',
+  'turn-button',
+  'zip',
+  'track',
+  'boltrope',
+  'cord',
+  'hook',
+  'hook-and-loop',
+  'strap',
+  'nothing',
+]);
+export type Closure = z.infer<typeof Closure>;
+
+/** Closed by fasteners set one beside the next; the others run along the edge or stand alone. */
+export const SPACED_CLOSURES: ReadonlySet<Closure> = new Set(['snap', 'turn-button', 'cord', 'hook']);
+
+/** What a fastener is screwed into. */
+export const Into = z.enum(['laminate', 'cored-laminate', 'wood', 'metal', 'tube', 'glass', 'cloth', 'unknown']);
+export type Into = z.infer<typeof Into>;
+
+/** Who sets the fasteners that are planned. */
+export const Setter = z.enum(['shop', 'owner', 'yard']);
+export type Setter = z.infer<typeof Setter>;
+
+/** Which way a zip or a track slide pulls to close. */
+export const Pull = z.enum(['forward', 'aft', 'port', 'starboard', 'up', 'down']);
+export type Pull = z.infer<typeof Pull>;
+
+export const ObstructionKind = z.enum([
+  'cleat',
+  'rail',
+  'light',
+  'rod-holder',
+  'antenna',
+  'wiper',
+  'vent',
+  'cord-exit',
+  'hatch',
+  'other',
+]);
+export type ObstructionKind = z.infer<typeof ObstructionKind>;
+
+/** What the cloth does about an obstruction: goes round it with a cut-out, ends before it, or lies over it. */
+export const Treatment = z.enum(['cut-out', 'left-free', 'covered']);
+export type Treatment = z.infer<typeof Treatment>;
+
+/** A thing of known size in a picture; `other` and `tape` say how long. */
+export const ReferenceKind = z.enum(['card', 'a4', 'letter', 'tape', 'other']);
+export type ReferenceKind = z.infer<typeof ReferenceKind>;
 
 /** Fasteners that are on the boat are measured; planned ones are set when the piece is fitted. */
 export const Presence = z.enum(['there', 'planned']);

@@ -5,9 +5,13 @@ const RELATIVE = 1e-9;
 /**
  * Where two plain JSON values differ by more than rounding, as paths like `readings/3/value`; empty when they
  * agree. A field that is undefined counts as absent. beyond: fields that only `said` has are passed over, which is
- * how a newer minor version is read.
+ * how a newer minor version is read; before: those that only `found` has, which is how an older one is.
  */
-export function differences(said: unknown, found: unknown, options: { beyond: boolean; limit: number }): string[] {
+export function differences(
+  said: unknown,
+  found: unknown,
+  options: { beyond: boolean; before: boolean; limit: number },
+): string[] {
   const paths: string[] = [];
   const visit = (a: unknown, b: unknown, path: string): void => {
     if (paths.length >= options.limit || same(a, b)) return;
@@ -18,6 +22,7 @@ export function differences(said: unknown, found: unknown, options: { beyond: bo
     for (const key of new Set([...Object.keys(a), ...Object.keys(b)])) {
       const [before, after] = [own(a, key), own(b, key)];
       if (after === undefined && options.beyond && !Array.isArray(b)) continue;
+      if (before === undefined && options.before && !Array.isArray(a)) continue;
       visit(before, after, path === '' ? key : `${path}/${key}`);
     }
   };

@@ -142,7 +142,7 @@ function notesOf(
 ): PacketNote[] {
   const { minor } = envelope.version;
   const newer = minor > VERSION.minor;
-  const options = { beyond: newer, limit: MOST_PATHS };
+  const options = { beyond: newer, before: minor < VERSION.minor, limit: MOST_PATHS };
   const notes: PacketNote[] = newer ? [{ code: 'newer-minor', minor }] : [];
   const inSheet = differences(said.sheet, sheet, options);
   if (inSheet.length > 0) notes.push({ code: 'sheet-differs', at: inSheet });

@@ -22,7 +22,8 @@ export type Column = (typeof COLUMNS)[number];
 export const NEEDED_COLUMNS: readonly Column[] = ['kind', 'from', 'reading'];
 
 /** A row's kind: a reading kind, or `side`, which says on which side a point lies. */
-export type RowKind = ReadingKind | 'side';
+/** A size has no row: there is no column for what it is of. */
+export type RowKind = Exclude<ReadingKind, 'size'> | 'side';
 
 /** What stands in the reading cell of a kind. */
 export type CellForm = 'length' | 'angle' | 'fact' | 'position' | 'sides';

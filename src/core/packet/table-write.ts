@@ -8,7 +8,7 @@ type TableRow = Partial<Record<Column, string>>;
 
 /**
  * The readings of a sheet as CSV, in the columns `readTable` reads: every take that counts, closed answers, open
- * readings, declared facts and sides. Struck takes, photos, fastener types and answers to questions have no column,
+ * readings, declared facts and sides. Struck takes, sizes, photos, fastener types and answers to questions have no column,
  * and a piece without readings has no row.
  * Values are written so that they read back the same whatever unit the reader takes for a bare number. A label that
  * two points share gets its piece's name behind it.
@@ -29,7 +29,7 @@ export function writeTable(sheet: Sheet): string {
         }),
       );
     const readings = sheet.readings
-      .filter((reading) => reading.piece === piece.id)
+      .filter((reading) => reading.piece === piece.id && reading.kind !== 'size')
       .flatMap((reading) => rowsOf(reading, sheet, names));
     if (piece.flat && sides.length + readings.length > 0) rows.push({ kind: 'flat', from: EVERY_POINT, piece: name });
     rows.push(...sides, ...readings);

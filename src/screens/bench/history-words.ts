@@ -4,7 +4,17 @@ import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { pointLabel } from '../model/words.ts';
 import { findingText } from '../parts/FindingLine.tsx';
-import { choiceText, pieceName, questionTitle, readingTitle, runTitle, shotTitle, thingName } from './names.ts';
+import {
+  choiceText,
+  edgeWord,
+  labelsOf,
+  pieceName,
+  questionTitle,
+  readingTitle,
+  runTitle,
+  shotTitle,
+  thingName,
+} from './names.ts';
 import { readingOfTake } from './state/entry-subjects.ts';
 
 type Say = { [K in keyof typeof payloads]: (payload: Payload<K>, job: OpenJob, entry: Entry) => string };
@@ -17,6 +27,33 @@ const words: Say = {
   'piece.add': ({ name }) => sayBench().history.piece(name),
   'point.add': ({ point }) => sayBench().history.point(point.label),
   'reading.add': ({ reading }, { sheet }) => sayBench().history.asked(readingTitle(sheet, reading.id)),
+  'job.shop': () => sayBench().history.shop,
+  'point.drop': ({ point, reason }, { sheet }) => sayBench().history.pointDropped(pointLabel(sheet, point), reason),
+  'point.label': ({ label }) => sayBench().history.relabelled(label),
+  'reading.drop': ({ reading, reason }, { sheet }) =>
+    sayBench().history.readingDropped(readingTitle(sheet, reading), reason),
+  'reading.expect': ({ reading, text, from }, { sheet }) =>
+    sayBench().history.expected(readingTitle(sheet, reading), text, from),
+  'run.add': ({ run }, { sheet }) => sayBench().history.edge(runTitle(sheet, run.id)),
+  'run.points': ({ run, points }, { sheet }) =>
+    sayBench().history.edgePoints(runTitle(sheet, run), labelsOf(sheet, points)),
+  'stretch.set': ({ run, from, field, value }, { sheet }) =>
+    sayBench().history.stretch(
+      runTitle(sheet, run),
+      pointLabel(sheet, from),
+      sayBench().history.stretchFields[field],
+      edgeWord(value),
+    ),
+  'shot.add': ({ shot }) => sayBench().history.shotAsked(shot.slot),
+  'photo.line': ({ of, text }) => sayBench().history.line(sayBench().history.lines[of], text),
+  'obstruction.add': ({ label }) => sayBench().history.obstruction(label),
+  'obstruction.set': ({ obstruction, field, value }, { sheet }) =>
+    sayBench().history.obstructionSet(
+      sheet.obstructions.find(({ id }) => id === obstruction)?.label ?? sayBench().history.missing,
+      sayBench().history.obstructionFields[field],
+      edgeWord(value),
+    ),
+  'obstruction.drop': ({ reason }) => sayBench().history.obstructionDropped(reason),
   'take.add': ({ reading, text }, { sheet }) => sayBench().history.take(readingTitle(sheet, reading), text),
   'take.strike': ({ take, reason }, { sheet }) => {
     const reading = readingOfTake(sheet, take);

@@ -2,32 +2,27 @@ import type { Subject } from '../../core/check/index.ts';
 import type { Sheet, SheetQuestion, SheetReading } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
-import { pointLabel, readingName, valueText, whoText } from '../model/words.ts';
-
-const guideWords = (sheet: Sheet, piece: string) => {
-  const kind = sheet.pieces.find((candidate) => candidate.id === piece)?.kind;
-  return kind ? say().guide.pieces[kind] : undefined;
-};
+import { pointLabel, readingName, valueText, whoText, wordsOfPiece } from '../model/words.ts';
 
 export const pieceName = (sheet: Sheet, id: string): string =>
   sheet.pieces.find((piece) => piece.id === id)?.name ?? sayBench().history.missing;
 
 export const shotTitle = (sheet: Sheet, piece: string, slot: string): string =>
-  guideWords(sheet, piece)?.shots[slot]?.title ?? slot;
+  wordsOfPiece(sheet, piece)?.shots[slot]?.title ?? slot;
 
 export const questionTitle = (sheet: Sheet, piece: string, slot: string): string =>
-  guideWords(sheet, piece)?.questions[slot]?.title ?? slot;
+  wordsOfPiece(sheet, piece)?.questions[slot]?.title ?? slot;
 
 export function choiceText(sheet: Sheet, question: Pick<SheetQuestion, 'piece' | 'slot'>, choice: string): string {
   if (choice === 'none-here') return say().guide.noneHere;
   if (choice === 'could-not-tell') return say().guide.couldNotTell;
-  return guideWords(sheet, question.piece)?.questions[question.slot]?.choices[choice] ?? choice;
+  return wordsOfPiece(sheet, question.piece)?.questions[question.slot]?.choices[choice] ?? choice;
 }
 
 export function runTitle(sheet: Sheet, id: string): string {
   const run = sheet.runs.find((candidate) => candidate.id === id);
   if (!run) return sayBench().history.missing;
-  return (run.slot && guideWords(sheet, run.piece)?.runs[run.slot]?.title) || labelsOf(sheet, run.points);
+  return (run.slot && wordsOfPiece(sheet, run.piece)?.runs[run.slot]?.title) || labelsOf(sheet, run.points);
 }
 
 export function readingTitle(sheet: Sheet, id: string): string {
@@ -62,4 +57,19 @@ export function readBy(reading: SheetReading): string {
   const names = reading.takes.filter((take) => take.struck === null).map((take) => whoText(take.who));
   if (names.length === 0 && reading.answer) names.push(whoText(reading.answer.who));
   return [...new Set(names)].join(', ');
+}
+
+/** A stored word about an edge or a thing in the way, as people say it; the word itself where there is none. */
+export function edgeWord(value: string): string {
+  const { closures, into, setters, pulls, treatments, presence, yesNo } = say().general.edges;
+  const known: Record<string, string | undefined> = {
+    ...closures,
+    ...into,
+    ...setters,
+    ...pulls,
+    ...treatments,
+    ...presence,
+    ...yesNo,
+  };
+  return known[value] ?? value;
 }

@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
-import { declarePiece, guides, nextOpen, stepsOf } from '../../core/guide/index.ts';
-import type { PieceKind, SheetPiece } from '../../core/job/index.ts';
-import { uuid } from '../../device/clock.ts';
+import { nextOpen, stepsOf } from '../../core/guide/index.ts';
+import type { SheetPiece } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
-import { act, type OpenJob } from '../model/open-job.ts';
-import { go, routeHash } from '../model/route.ts';
+import type { OpenJob } from '../model/open-job.ts';
+import { routeHash } from '../model/route.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { GateLine } from '../parts/GateLine.tsx';
+import { Later } from '../parts/Later.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 
 /** One job at the dock: its pieces, how far each is, and what remains before leaving. */
@@ -32,7 +32,7 @@ export function JobScreen({ job }: { job: OpenJob }) {
           </a>
         </section>
       )}
-      <AddPiece jobId={job.id} first={sheet.pieces.length === 0} />
+      <MorePieces job={job} />
     </div>
   );
 }
@@ -72,36 +72,13 @@ function PieceSummary({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
   );
 }
 
-function AddPiece({ jobId, first }: { jobId: string; first: boolean }) {
-  const [open, setOpen] = useState(first);
-  const add = async (kind: PieceKind): Promise<void> => {
-    const guide = guides.find((candidate) => candidate.kind === kind);
-    if (!guide) return;
-    const piece = declarePiece(guide, say().general.pieceKinds[kind], uuid);
-    await act('piece.add', piece);
-    const firstStep = piece.walk[0];
-    if (firstStep) go({ at: 'step', job: jobId, piece: piece.id, step: firstStep });
-  };
-  if (!open)
-    return (
-      <button type="button" class="button plain" onClick={() => setOpen(true)}>
-        {say().dock.job.addPiece}
-      </button>
-    );
+/** Which piece comes next: at once in a job without one, behind a tap in others. */
+function MorePieces({ job }: { job: OpenJob }) {
+  const [open, setOpen] = useState(job.sheet.pieces.length === 0);
+  if (open) return <Later load={() => import('./AddPiece.tsx').then((m) => m.AddPiece)} props={{ job }} />;
   return (
-    <section class="stack">
-      <h2>{say().dock.begin.piece}</h2>
-      <div class="choices">
-        {guides.map(({ kind }) => (
-          <button key={kind} type="button" class="button choice" onClick={() => void add(kind)}>
-            <span>
-              {say().general.pieceKinds[kind]}
-              <br />
-              <span class="small quiet">{say().guide.pieces[kind]?.about}</span>
-            </span>
-          </button>
-        ))}
-      </div>
-    </section>
+    <button type="button" class="button plain" onClick={() => setOpen(true)}>
+      {say().dock.job.addPiece}
+    </button>
   );
 }

@@ -1,12 +1,7 @@
 import type { Step } from '../../core/guide/index.ts';
 import type { Sheet, SheetReading } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
-import { pointLabel, readingName } from '../model/words.ts';
-
-const pieceWords = (sheet: Sheet, piece: string) => {
-  const kind = sheet.pieces.find((candidate) => candidate.id === piece)?.kind;
-  return kind ? say().guide.pieces[kind] : undefined;
-};
+import { pointLabel, readingName, wordsOfPiece } from '../model/words.ts';
 
 /** A step's name in the list and at the top of its screen. */
 export function stepTitle(step: Step, sheet: Sheet): string {
@@ -14,11 +9,11 @@ export function stepTitle(step: Step, sheet: Sheet): string {
     case 'reading':
       return readingName(step.reading, sheet);
     case 'shot':
-      return pieceWords(sheet, step.shot.piece)?.shots[step.key]?.title ?? step.key;
+      return wordsOfPiece(sheet, step.shot.piece)?.shots[step.key]?.title ?? step.key;
     case 'question':
-      return pieceWords(sheet, step.question.piece)?.questions[step.key]?.title ?? step.key;
+      return wordsOfPiece(sheet, step.question.piece)?.questions[step.key]?.title ?? step.key;
     case 'run':
-      return pieceWords(sheet, step.run.piece)?.runs[step.key]?.title ?? step.key;
+      return wordsOfPiece(sheet, step.run.piece)?.runs[step.key]?.title ?? step.key;
   }
 }
 
@@ -27,14 +22,16 @@ export function readingInstruction(
   reading: SheetReading,
   sheet: Sheet,
 ): { sentences: string[]; mistake: string | null } {
-  const words = pieceWords(sheet, reading.piece);
+  const words = wordsOfPiece(sheet, reading.piece);
   const guide = say().guide;
+  const own = reading.slot === null ? undefined : words?.readings?.[reading.slot];
   const told = reading.points.map((id) => {
     const point = sheet.points.find((candidate) => candidate.id === id);
     const known = point?.slot ? words?.points[point.slot] : undefined;
     return { label: point?.label ?? '?', name: known?.name, where: known?.where };
   });
   const mistake = (reading.slot ? words?.mistakes[reading.slot] : undefined) ?? null;
+  if (own) return { sentences: [own.how], mistake };
   const [a, b] = told;
   if (reading.kind === 'straight' && a && b) {
     if (!a.name || !a.where || !b.name || !b.where) return { sentences: [guide.plainTaut(a.label, b.label)], mistake };
@@ -47,6 +44,6 @@ export function readingInstruction(
   return { sentences: [guide.plainOther(kind, reading.points.map((id) => pointLabel(sheet, id)).join(', '))], mistake };
 }
 
-export const shotWords = (sheet: Sheet, piece: string, slot: string) => pieceWords(sheet, piece)?.shots[slot];
-export const questionWords = (sheet: Sheet, piece: string, slot: string) => pieceWords(sheet, piece)?.questions[slot];
-export const runWords = (sheet: Sheet, piece: string, slot: string) => pieceWords(sheet, piece)?.runs[slot];
+export const shotWords = (sheet: Sheet, piece: string, slot: string) => wordsOfPiece(sheet, piece)?.shots[slot];
+export const questionWords = (sheet: Sheet, piece: string, slot: string) => wordsOfPiece(sheet, piece)?.questions[slot];
+export const runWords = (sheet: Sheet, piece: string, slot: string) => wordsOfPiece(sheet, piece)?.runs[slot];

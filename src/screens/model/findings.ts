@@ -1,8 +1,7 @@
 import type { Finding } from '../../core/check/index.ts';
 import type { Sheet, SheetRun } from '../../core/job/index.ts';
-import { say } from '../../text/index.ts';
 import { type OpenJob, openJob } from './open-job.ts';
-import { lengthText, pointLabel, readingName } from './words.ts';
+import { lengthText, pointLabel, readingName, wordsOfPiece } from './words.ts';
 
 /**
  * What the strip beside an entry says of a subject: what is there, not what is missing. While something is impossible
@@ -35,8 +34,7 @@ export function findingsOnRun(job: OpenJob, run: SheetRun): Finding[] {
 
 /** The names of a finding's subjects, as people know them. */
 export function subjectNames(finding: Finding, sheet: Sheet): string[] {
-  const pieceKind = sheet.pieces.find((piece) => piece.id === finding.piece)?.kind;
-  const words = pieceKind ? say().guide.pieces[pieceKind] : undefined;
+  const words = wordsOfPiece(sheet, finding.piece ?? '');
   return finding.subjects.map(({ on, id }) => {
     switch (on) {
       case 'reading': {

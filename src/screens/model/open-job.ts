@@ -3,6 +3,7 @@ import { type Entry, type EntryKind, fold, heads, type Payload, type Sheet } fro
 import { now, uuid } from '../../device/clock.ts';
 import { type JobJudgement, judgeJob } from '../../device/judge/index.ts';
 import type { StoredPhoto } from '../../device/store/index.ts';
+import { loadPieceWords } from '../../text/guides.ts';
 import { actor, device, store } from './services.ts';
 
 /** The job on the screen: its logbook and what follows from it. */
@@ -35,6 +36,7 @@ export const judged = (): Promise<unknown> => pending;
 /** Shows a state of the job: at once with its judgement where that is quick, otherwise the judgement follows. */
 async function show(id: string, entries: readonly Entry[], damaged: number): Promise<void> {
   const sheet = fold(entries);
+  await loadPieceWords(sheet.pieces.map((piece) => piece.kind));
   const before = openJob.value?.id === id ? openJob.value : null;
   const judging = judgeJob(id, entries);
   pending = judging.catch(() => undefined);

@@ -1,5 +1,6 @@
 import type { Sheet, SheetReading, Who } from '../../core/job/index.ts';
 import { formatLength, type LengthUnit, parseLength } from '../../core/length/index.ts';
+import { pieceWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
 
 /** A length in the job's own unit, to its fraction. */
@@ -26,6 +27,10 @@ export function readingName(reading: SheetReading, sheet: Sheet): string {
   const words = say().guide.readingTitle;
   const labels = reading.points.map((id) => pointLabel(sheet, id));
   const [a, b] = labels;
+  const own = reading.slot === null ? undefined : wordsOfPiece(sheet, reading.piece)?.readings?.[reading.slot];
+  if (own) return own.title;
+  if (reading.kind === 'size' && reading.of)
+    return words.size(say().general.sizes[reading.of], thingOf(reading, sheet));
   if (reading.kind === 'straight' && a !== undefined && b !== undefined) return words.between(a, b);
   if (reading.kind === 'height' && a !== undefined) return words.height(a);
   if (reading.kind === 'girth' && a !== undefined && b !== undefined) return words.along(a, b);
@@ -34,6 +39,16 @@ export function readingName(reading: SheetReading, sheet: Sheet): string {
   if (place >= 0) return words.fastener(place + 1);
   return words.other(say().general.kinds[reading.kind], labels.join('–'));
 }
+
+/** What a size is of: the thing in the way it names, or the points it is taken at. */
+function thingOf(reading: SheetReading, sheet: Sheet): string {
+  const thing = sheet.obstructions.find(({ id }) => id === reading.obstruction);
+  return thing?.label ?? reading.points.map((id) => pointLabel(sheet, id)).join('–');
+}
+
+/** The words of the guide a piece was measured by. */
+export const wordsOfPiece = (sheet: Sheet, piece: string) =>
+  pieceWords(sheet.pieces.find(({ id }) => id === piece)?.kind);
 
 export function dateText(iso: string): string {
   const date = new Date(iso);

@@ -1,3 +1,5 @@
+import { edges } from './edges.ts';
+
 export const general = {
   app: 'Tapetrue',
   tagline: 'Measured at the dock. Checked before you leave. Cut from at the bench.',
@@ -16,6 +18,14 @@ export const general = {
   pieceKinds: {
     'tension-shade': 'Tension shade',
     'open-bow': 'Open-bow cover',
+    'cockpit-cover': 'Cockpit or stern cover',
+    'drop-curtain': 'Cockpit curtain',
+    'mooring-cover': 'Full mooring or trailering cover',
+    'enclosure-panel': 'Enclosure panel',
+    'folding-top': 'Folding-frame top',
+    'box-cover': 'Seat, helm, console or engine cover',
+    cushion: 'Cushion, bolster or carpet',
+    free: 'Something else',
     table: 'Piece from a table',
   },
   roles: { installer: 'Installer', owner: 'Owner', bench: 'Shop' },
@@ -39,6 +49,7 @@ export const general = {
   },
   presence: { there: 'On the boat already', planned: 'To be fitted' },
   manners: { cumulative: 'All from one end', gaps: 'Gap to gap' },
+  edges,
   lines: {
     'finished-edge': 'Finished edge of the cloth',
     'fastener-line': 'Line of the fasteners',
@@ -58,6 +69,18 @@ export const general = {
     plumb: 'plumb',
     flat: 'flat',
     known: 'known place',
+    size: 'size',
+  },
+  sizes: {
+    width: 'Width',
+    length: 'Length',
+    height: 'Height',
+    depth: 'Depth',
+    diameter: 'Diameter',
+    radius: 'Radius',
+    thickness: 'Thickness',
+    clearance: 'Clearance',
+    spacing: 'Spacing',
   },
   severities: { stop: 'Stop', doubt: 'Look again', note: 'Note' },
   signedBy: (who: string, when: string) => `${who}, ${when}`,

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import type { PieceKind } from '../../../src/core/job/index.ts';
-import { guide } from '../../../src/text/en/guide.ts';
+import { loadPieceWords, pieceWords } from '../../../src/text/guides.ts';
 import { expectAccessible } from './accessible.ts';
 import type { Phone } from './phone.ts';
 import { makePhoto } from './photo.ts';
@@ -120,7 +120,8 @@ export class Installer {
 
   /** Walks a piece from where the screen stands until nothing is open, looking at each kind of step once. */
   async walk(truth: PieceTruth, onStep: (key: string) => Promise<boolean> = async () => false): Promise<void> {
-    const words = guide.pieces[truth.kind];
+    await loadPieceWords([truth.kind]);
+    const words = pieceWords(truth.kind);
     const looked = new Set<string>();
     for (let key = this.stepKey(); key !== null; key = this.stepKey()) {
       await this.understandCautions();

@@ -3,7 +3,9 @@ import type { NetworkReading } from '../../../src/core/adjust/index.ts';
 import { KINDS } from '../../../src/core/adjust/kinds/index.ts';
 import { evaluate, newEvaluation, prepare, settleKinds } from '../../../src/core/adjust/problem.ts';
 import { seededRandom } from '../../../src/core/adjust/random.ts';
-import { ReadingKind } from '../../../src/core/job/index.ts';
+import { ReadingKind as JobReadingKind } from '../../../src/core/job/index.ts';
+
+type ReadingKind = NetworkReading['kind'];
 
 const IDS = ['A', 'B', 'C', 'D', 'E', 'F'];
 
@@ -69,7 +71,8 @@ const VARIANTS: Record<ReadingKind, Omit<NetworkReading, 'id' | 'sigma' | 'kind'
 };
 
 describe('every kind has the exact derivatives of its equation', () => {
-  for (const kind of ReadingKind.options) {
+  // A size fixes no point, so the engine is never given one.
+  for (const kind of JobReadingKind.options.filter((option) => option !== 'size')) {
     for (const [n, variant] of VARIANTS[kind].entries()) {
       for (const dimension of [2, 3] as const) {
         const reading = { kind, ...variant };

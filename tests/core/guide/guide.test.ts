@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { declarePiece, guides, nextOpen, stepsOf } from '../../../src/core/guide/index.ts';
 import { fold, PieceDeclaration } from '../../../src/core/job/index.ts';
-import { guide as words } from '../../../src/text/en/guide.ts';
+import { loadPieceWords, pieceWords } from '../../../src/text/guides.ts';
 import { id, Phone } from '../job/support.ts';
 
 const ids = () => {
@@ -41,8 +41,9 @@ describe.each(guides)('the guide of $kind', (guide) => {
     expect(new Set(pairs).size).toBe(pairs.length);
   });
 
-  it('has words for every point, picture, question with all its choices, and run', () => {
-    const text = words.pieces[guide.kind];
+  it('has words for every point, picture, question with all its choices, and run', async () => {
+    await loadPieceWords([guide.kind]);
+    const text = pieceWords(guide.kind);
     for (const point of guide.points) expect(text?.points[point.slot]).toBeDefined();
     for (const step of guide.walk) {
       if (step.on === 'shot') expect(text?.shots[step.slot]).toBeDefined();
@@ -107,7 +108,7 @@ describe('steps', () => {
     expect(stepsOf(fold(phone.entries), piece.id).at(-1)?.key).toBe(added.id);
   });
 
-  it('do not include the readings of single fasteners: those belong to their run', () => {
+  it('do not include the readings of single fasteners: those belong to their run', async () => {
     const phone = begun();
     const count = stepsOf(fold(phone.entries), piece.id).length;
     expect(count).toBe(piece.walk.length);

@@ -30,7 +30,7 @@ function slotOf(context: Context, piece: string, { on, id }: Ask['items'][number
   const isIt = (thing: { piece: string; slot: string }): boolean => thing.piece === piece && thing.slot === id;
   if (on === 'shot') return context.sheet.shots.find(isIt)?.slot ?? null;
   if (on === 'question') return context.sheet.questions.find(isIt)?.slot ?? null;
-  if (on === 'run') return context.runs.get(id)?.slot ?? null;
+  if (on === 'run') return context.runs.get(id)?.slot ?? id;
   const reading = context.readings.get(id);
   return reading ? context.slotOf(reading) : null;
 }

@@ -37,6 +37,9 @@ function subjectsOf({ on, piece, subject }: Dispute): Subject[] {
   const [thing = on, field = on] = on.split('.');
   const detail: Subject = { on: 'detail', id: field };
   if (subject === null) return [detail];
+  const [part = subject, from] = subject.split(' ');
+  if (thing === 'stretch' && from !== undefined) return [{ on: 'run', id: part }, { on: 'point', id: from }, detail];
+  if (thing === 'obstruction') return [{ on: 'obstruction', id: subject }, detail];
   if (thing === 'run') return [{ on: 'run', id: subject }, detail];
   if (thing === 'reading') return [{ on: 'reading', id: subject }];
   if (thing !== 'shot' && thing !== 'question') return [detail, { on: 'detail', id: subject }];
@@ -47,7 +50,8 @@ function slotOf(context: Context, { on, subject }: Dispute): string | null {
   if (subject === null) return null;
   if (on === 'shot' || on === 'question') return subject;
   const reading = context.readings.get(subject);
-  return reading ? context.slotOf(reading) : (context.runs.get(subject)?.slot ?? null);
+  const run = context.runs.get(subject.split(' ')[0] ?? '');
+  return reading ? context.slotOf(reading) : (run?.slot ?? run?.id ?? null);
 }
 
 function valueBesideAnswer(context: Context): Draft[] {

@@ -29,7 +29,7 @@ function spacing(context: Context, run: SheetRun): Draft[] {
   const draft = (about: 'gap' | 'run', gap: Gap, readings: readonly Measured[], gaps: number): Draft => ({
     severity: 'doubt',
     piece: run.piece,
-    slot: run.slot,
+    slot: run.slot ?? run.id,
     subjects: [...(about === 'gap' ? gap.readings.map(aboutReading) : []), { on: 'run', id: run.id }],
     numbers: { about, gap: gap.value, min, max, gaps },
     basis: takeIds(...readings),
@@ -69,7 +69,7 @@ function ends(context: Context, run: SheetRun): Draft[] {
     drafts.push({
       severity: 'note',
       piece: run.piece,
-      slot: run.slot,
+      slot: run.slot ?? run.id,
       subjects: [aboutReading(station.reading), { on: 'point', id: point }, { on: 'run', id: run.id }],
       numbers: { about, gap, min: null, max: limit, gaps: 1 },
       basis: takeIds(...readings),

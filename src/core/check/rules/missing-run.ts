@@ -29,7 +29,7 @@ function undetailed(context: Context, run: SheetRun): Draft[] {
 
 const about = (run: SheetRun, lack: Lack): Pick<Draft, 'piece' | 'slot' | 'subjects'> => ({
   piece: run.piece,
-  slot: run.slot,
+  slot: run.slot ?? run.id,
   subjects: [
     { on: 'run', id: run.id },
     { on: 'detail', id: lack },

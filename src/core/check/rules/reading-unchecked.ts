@@ -6,8 +6,8 @@ import type { Rule } from '../rule.ts';
 
 /**
  * Nothing else in the piece would show it if this reading were wrong (its redundancy number is near zero), and nobody has
- * read it twice: stop, for the cloth depends on it. A second take that agrees settles it. Stations along a run and its whole
- * length check each other and are left out. numbers: none.
+ * read it twice: stop, for the cloth depends on it. A second take that agrees settles it. A plain size, such as a thickness,
+ * is always so. Stations along a run and its whole length check each other and are left out. numbers: none.
  */
 export const readingUnchecked: Rule = {
   key: 'reading-unchecked',

@@ -32,7 +32,7 @@ function compared(context: Context, run: SheetRun): Draft[] {
     {
       severity,
       piece: run.piece,
-      slot: run.slot,
+      slot: run.slot ?? run.id,
       subjects: [{ on: 'run', id: run.id }, aboutReading(whole)],
       numbers: {
         sum: reach.value,

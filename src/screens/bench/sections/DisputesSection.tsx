@@ -4,7 +4,7 @@ import { say } from '../../../text/index.ts';
 import { actAll, type Deed, type OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
 import { StateMark } from '../../parts/marks.tsx';
-import { choiceText, thingName } from '../names.ts';
+import { choiceText, edgeWord, labelsOf, thingName } from '../names.ts';
 import { Section } from './Section.tsx';
 
 /** Two people answered one thing differently without knowing of each other: both are shown, and one can be made to hold. */
@@ -69,15 +69,22 @@ function valueWords({ on, piece, subject }: Dispute, value: string, sheet: Sheet
     ...presence,
     ...sayBench().readings.states,
   };
-  return on.startsWith('detail') ? value : (known[value] ?? value);
+  if (on === 'run.points') return labelsOf(sheet, value.split(' '));
+  return on.startsWith('detail') ? value : (known[value] ?? edgeWord(value));
 }
 
 /** The entry by which the shop says that an answer holds; null where it cannot be made. */
 function settle({ on, piece, subject }: Dispute, value: string): Deed | null {
   const [thing = '', field] = on.split('.');
+  const [run, from] = (subject ?? '').split(' ');
   const made = {
     detail: { kind: 'job.detail', payload: { field, value } },
-    run: { kind: 'run.detail', payload: { run: subject, field, value } },
+    run:
+      field === 'points'
+        ? { kind: 'run.points', payload: { run: subject, points: value.split(' ') } }
+        : { kind: 'run.detail', payload: { run: subject, field, value } },
+    stretch: { kind: 'stretch.set', payload: { run, from, field, value } },
+    obstruction: { kind: 'obstruction.set', payload: { obstruction: subject, field, value } },
     question: { kind: 'question.answer', payload: { piece, slot: subject, choice: value, text: '' } },
     reading: { kind: 'reading.answer', payload: { reading: subject, answer: value, reason: '' } },
     shot: { kind: 'photo.answer', payload: { piece, slot: subject, answer: value, reason: '' } },

@@ -1,4 +1,4 @@
-import { type Caution, guideOf } from '../../../core/guide/index.ts';
+import { CAUTIONS } from '../../../core/guide/index.ts';
 import type { SheetPiece } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
@@ -48,8 +48,8 @@ export function CarriedSection({ job }: { job: OpenJob }) {
 
 /** What can hurt somebody with this piece; each once. */
 export function CautionsSection({ piece }: { piece: SheetPiece }) {
-  const walk = guideOf(piece.kind)?.walk ?? [];
-  const cautions = [...new Set(walk.flatMap((step): readonly Caution[] => step.cautions ?? []))];
+  const keys = new Set(piece.cautions.flatMap((caution) => caution.keys));
+  const cautions = CAUTIONS.filter((caution) => keys.has(caution));
   if (cautions.length === 0) return null;
   return (
     <Section at="cautions">

@@ -10,6 +10,8 @@ export function entrySubjects(entry: Entry, sheet: Sheet): Subject[] {
 function aboutTape({ kind, payload }: Entry, sheet: Sheet): Subject[] | null {
   switch (kind) {
     case 'take.add':
+    case 'reading.drop':
+    case 'reading.expect':
     case 'reading.answer':
       return subject('reading', payload.reading);
     case 'take.strike':
@@ -21,7 +23,12 @@ function aboutTape({ kind, payload }: Entry, sheet: Sheet): Subject[] | null {
     case 'fastener.add':
       return [...subject('reading', payload.reading), ...subject('run', payload.run)];
     case 'run.detail':
+    case 'run.points':
+    case 'stretch.set':
       return subject('run', payload.run);
+    case 'point.drop':
+    case 'point.label':
+      return subject('point', payload.point);
     case 'point.add': {
       const read = payloads['point.add'].safeParse(payload);
       return read.success ? subject('point', read.data.point.id) : [];

@@ -1,0 +1,66 @@
+import { berth } from './common.ts';
+import type { PieceWords, PointWords } from './piece-words.ts';
+
+const bowEdge = (side: string): PointWords => ({ name: side, where: 'on the line you chose' });
+
+export const openBow: PieceWords = {
+  about: 'Three marks of tape, every edge point from each of them, the gaps between, then the fasteners.',
+  points: {
+    W1: { name: 'port mark at the windshield foot', where: 'corner of the tape mark' },
+    W2: { name: 'starboard mark at the windshield foot', where: 'corner of the tape mark' },
+    F: { name: 'forward mark on the centreline', where: 'corner of the tape mark' },
+    P1: bowEdge('port edge at the windshield'),
+    P2: bowEdge('port edge amidships of the bow'),
+    P3: bowEdge('port edge near the bow'),
+    T: bowEdge('tip of the bow'),
+    S3: bowEdge('starboard edge near the bow'),
+    S2: bowEdge('starboard edge amidships of the bow'),
+    S1: bowEdge('starboard edge at the windshield'),
+    G: { name: 'top of the cover on the glass', where: 'on the centreline' },
+  },
+  mistakes: {
+    'W1-W2': 'Press the marks down well. A mark that moved is a new mark.',
+    'W1-F': 'Stay on the same corner of each mark for every tape.',
+    'edge-whole': 'Lay the tape along the edge itself, round every point. Not straight across.',
+    'h-G': 'Square to a string from W1 to W2, not along the slope of the glass.',
+  },
+  heights: 'Square to the string.',
+  shots: {
+    'photo-port': { title: 'Port edge', how: 'From the dock, P1 and P2 in the picture, a tape or card beside one.' },
+    'photo-bow': { title: 'The bow', how: 'From ahead or above: P3, the tip T and S3, cleats and lights with them.' },
+    'photo-starboard': { title: 'Starboard edge', how: 'S1 and S2 in the picture, a tape or card beside one.' },
+  },
+  questions: {
+    line: {
+      title: 'Which line do you measure to?',
+      help: 'The same line all the way round. “The edge” alone is a slip in waiting.',
+      choices: {
+        'fastener-line': 'Line of the fasteners',
+        'finished-edge': 'Finished edge of the cloth',
+        'boat-edge': 'Edge of the boat',
+      },
+    },
+    glass: {
+      title: 'Where does the cover meet the windshield?',
+      help: 'Carried up the glass it sheds water.',
+      choices: { 'at-foot': 'At the foot', 'up-glass': 'Up the glass' },
+    },
+    berth,
+    cleats: {
+      title: 'The cleats and the cover?',
+      help: 'A cleat that holds the boat must stay free.',
+      choices: { outside: 'Outside the cover', 'cut-outs': 'Cut-outs wanted', 'under-cover': 'Under the cover' },
+    },
+    rain: {
+      title: 'In rain, does it stay on?',
+      help: 'A cover that stays on needs cloth that breathes and pitch enough that no water stands.',
+      choices: { 'stays-on': 'Stays on', 'taken-off': 'Taken off' },
+    },
+  },
+  runs: {
+    edge: {
+      title: 'Edge fasteners',
+      how: 'From P1 round the bow to S1. Hook once at P1 and read every fastener, or tape gap to gap.',
+    },
+  },
+};

@@ -1,0 +1,66 @@
+import { berth } from './common.ts';
+import type { PieceWords } from './piece-words.ts';
+
+export const tensionShade: PieceWords = {
+  about: 'Two mounts on the hardtop, two poles in rod holders. Best measured with the poles standing.',
+  points: {
+    A: { name: 'port mount', where: 'centre of the eye' },
+    B: { name: 'starboard mount', where: 'centre of the eye' },
+    C: { name: 'port pole', where: 'top of the pole, where the cord leaves it' },
+    D: { name: 'starboard pole', where: 'top of the pole, where the cord leaves it' },
+  },
+  mistakes: {
+    'A-C': 'A slack tape is always long. Pull it straight.',
+    'A-D': 'A diagonal: from the port mount across to the starboard pole.',
+    'B-C': 'A diagonal: from the starboard mount across to the port pole.',
+  },
+  heights: 'Square to the deck, from one level string or deck line for all four corners.',
+  shots: {
+    'photo-mounts': {
+      title: 'Both mounts',
+      how: 'From the front, both eyes in the picture, a tape or card beside one.',
+    },
+    'photo-pole-port': { title: 'Port pole and its holder', how: 'The whole pole from the holder to the tip.' },
+    'photo-pole-starboard': {
+      title: 'Starboard pole and its holder',
+      how: 'The whole pole from the holder to the tip.',
+    },
+  },
+  questions: {
+    over: {
+      title: 'What does the shade cover?',
+      help: 'The drawing assumes the poles stand forward of the hardtop. Over the cockpit they stand aft.',
+      choices: { foredeck: 'Foredeck', cockpit: 'Cockpit' },
+    },
+    poles: {
+      title: 'What stands in the rod holders now?',
+      help: 'Corners are measured tip to tip. One degree of lean on a 2 m pole is 35 mm (1 3/8 in).',
+      choices: {
+        'real-poles': 'The real poles',
+        sticks: 'Straight sticks of the same length',
+        'not-yet': 'Nothing yet',
+      },
+    },
+    holders: {
+      title: 'How are the rod holders fixed?',
+      help: 'Wood screws do not carry a shade.',
+      choices: {
+        'through-bolted': 'Through-bolted with backing plates',
+        screwed: 'Screwed',
+        'to-be-fitted': 'Not fitted yet',
+      },
+    },
+    rain: {
+      title: 'In rain, does it stay up?',
+      help: 'A flat solid shade left up in rain holds water.',
+      choices: { 'taken-down': 'Taken down', 'stays-up': 'Stays up' },
+    },
+    berth,
+    speed: {
+      title: 'When is it used?',
+      help: 'Speed adds to the wind.',
+      choices: { 'at-rest': 'At rest only', slow: 'Under way, slowly', faster: 'Faster than that' },
+    },
+  },
+  runs: {},
+};

@@ -1,0 +1,27 @@
+import type { PieceKind } from '../core/job/index.ts';
+import type { PieceWords } from './en/guides/piece-words.ts';
+
+export type { PieceWords };
+
+/** The words of each guide travel apart from the app's first load; they are read when a job with such a piece opens. */
+const loaders: Partial<Record<PieceKind, () => Promise<PieceWords>>> = {
+  'tension-shade': () => import('./en/guides/tension-shade.ts').then((m) => m.tensionShade),
+  'open-bow': () => import('./en/guides/open-bow.ts').then((m) => m.openBow),
+};
+
+const loaded = new Map<PieceKind, PieceWords>();
+
+/** Reads the words of these kinds. Without them screens fall back on labels, so a failure is no reason to stop. */
+export async function loadPieceWords(kinds: Iterable<PieceKind>): Promise<void> {
+  await Promise.all(
+    [...new Set(kinds)].map(async (kind) => {
+      if (loaded.has(kind)) return;
+      const words = await loaders[kind]?.().catch(() => undefined);
+      if (words) loaded.set(kind, words);
+    }),
+  );
+}
+
+/** The words of a guide; undefined for a piece without one, or before they were read. */
+export const pieceWords = (kind: PieceKind | undefined): PieceWords | undefined =>
+  kind === undefined ? undefined : loaded.get(kind);
