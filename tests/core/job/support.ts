@@ -80,13 +80,55 @@ export function begunPhone(): Phone {
   return phone;
 }
 
+export const C = id(15, 3);
+const ADDED = [C, id(16, 3)];
+const ASKED = [id(17, 3), id(18, 3), id(19, 3)];
+const AFTER = ['A-B', 'edge', 'nowhere', ...ASKED];
+const cleat = { obstruction: id(20, 3), piece: PIECE, kind: 'cleat' } as const;
+
+const pick = <T>(list: readonly T[], n: number): T => list[n % list.length] as T;
+
+const pointOf = (n: number): Payload<'point.add'>['point'] => ({
+  id: pick(ADDED, n),
+  label: `P${n}`,
+  slot: null,
+  role: 'edge',
+  sides: [],
+  nominal: null,
+  ...(n % 3 === 0 ? { replaces: A } : {}),
+});
+
+const readingOf = (n: number): Payload<'reading.add'>['reading'] => ({
+  id: pick(ASKED, n),
+  slot: null,
+  kind: 'straight',
+  points: [A, pick([B, ...ADDED], n)],
+  needed: true,
+  ...(n % 4 === 0 ? { when: { question: 'berth', is: ['water'] } } : {}),
+});
+
+function stretchOf(n: number): Payload<'stretch.set'> {
+  const run = RUN;
+  const from = pick([A, C, B], n);
+  if (n % 3 === 0) return { run, from, field: 'begins', value: n % 2 ? 'yes' : 'no' };
+  return n % 3 === 1
+    ? { run, from, field: 'closes', value: n % 2 ? 'zip' : 'snap' }
+    : { run, from, field: 'count', value: String(n) };
+}
+
+const treatmentOf = (n: number): Payload<'obstruction.set'> => ({
+  obstruction: cleat.obstruction,
+  field: 'treatment',
+  value: n % 2 ? 'cut-out' : 'covered',
+});
+
 /** Deeds several phones may do in any mixture; indexes are taken modulo what is there. */
 type Deed = { phone: number; what: number; pick: number; sync: number | null; clock: number };
 
 const deeds = fc.array(
   fc.record({
     phone: fc.nat(2),
-    what: fc.nat(9),
+    what: fc.nat(19),
     pick: fc.nat(50),
     sync: fc.option(fc.nat(2), { nil: null }),
     clock: fc.integer({ min: -400_000_000, max: 400_000_000 }),
@@ -144,6 +186,34 @@ function act(phones: Phone[], deed: Deed): void {
       break;
     case 8:
       if (take) phone.does('erase', { entries: [take.id], reason: 'asked' }, more);
+      break;
+    case 10:
+      phone.does('point.add', { piece: PIECE, point: pointOf(deed.pick) }, more);
+      break;
+    case 11:
+      phone.does('point.drop', { piece: PIECE, point: pick([A, B, ...ADDED], deed.pick), reason: 'not there' }, more);
+      break;
+    case 12:
+      phone.does('point.label', { point: pick([A, ...ADDED], deed.pick), label: `L${deed.pick}` }, more);
+      break;
+    case 13:
+      phone.does('reading.add', { piece: PIECE, reading: readingOf(deed.pick), after: pick(AFTER, deed.pick) }, more);
+      break;
+    case 14:
+      phone.does('reading.drop', { reading: pick([AB, ...ASKED], deed.pick), reason: 'not needed' }, more);
+      break;
+    case 15:
+      phone.does('run.points', { run: RUN, points: deed.pick % 2 ? [A, C, B] : [A, B, C] }, more);
+      break;
+    case 16:
+      phone.does('stretch.set', stretchOf(deed.pick), more);
+      break;
+    case 17:
+      phone.does('obstruction.add', { ...cleat, label: `C${deed.pick}`, point: null }, more);
+      break;
+    case 18:
+      if (deed.pick % 4 === 0) phone.does('obstruction.drop', { obstruction: cleat.obstruction, reason: 'gone' }, more);
+      else phone.does('obstruction.set', treatmentOf(deed.pick), more);
       break;
     default: {
       const made = phone.does('note.add', { on: null, text: `note ${deed.pick}` }, more);
