@@ -4,11 +4,12 @@ import { uuid } from '../../device/clock.ts';
 import { say } from '../../text/index.ts';
 import { act, type OpenJob } from '../model/open-job.ts';
 import { go, routeHash } from '../model/route.ts';
-import { pointLabel } from '../model/words.ts';
+import { dateText, pointLabel, whoText } from '../model/words.ts';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { GateLine } from '../parts/GateLine.tsx';
 import { ReasonPicker } from '../parts/ReasonPicker.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
+import { RoundTheBoat } from './RoundTheBoat.tsx';
 
 /** What stands in the way of leaving, in walking order, each a tap away from being settled. */
 export function LeaveScreen({ job }: { job: OpenJob }) {
@@ -26,6 +27,7 @@ export function LeaveScreen({ job }: { job: OpenJob }) {
       <NextTapes job={job} />
       <Group heading={words.worth} findings={worth} job={job} acceptable />
       <Group heading={words.accepted} findings={accepted} job={job} />
+      <RoundTheBoat job={job} />
       <Group heading={words.notes} findings={notes} job={job} />
       <a class="button main wide" href={routeHash({ at: 'send', job: job.id })}>
         {say().dock.job.send}
@@ -99,7 +101,11 @@ function FindingRow({ finding, job, acceptable }: { finding: Finding; job: OpenJ
   return (
     <li class="stack leave-row">
       <FindingLine finding={finding} sheet={job.sheet} />
-      {finding.accepted && <p class="quiet small">{finding.accepted.reason}</p>}
+      {finding.accepted && (
+        <p class="quiet small">
+          {words.acceptedBy(finding.accepted.reason, whoText(finding.accepted.who), dateText(finding.accepted.at))}
+        </p>
+      )}
       <div class="row">
         {finding.piece && finding.slot && (
           <a class="button" href={routeHash({ at: 'step', job: job.id, piece: finding.piece, step: finding.slot })}>

@@ -1,5 +1,7 @@
 import type { PieceJudgement } from '../../core/check/index.ts';
+import type { Sheet } from '../../core/job/index.ts';
 import type { OpenJob } from './open-job.ts';
+import { lengthText } from './words.ts';
 
 type Solved = Extract<PieceJudgement['adjustment'], { state: 'solved' }>;
 
@@ -45,4 +47,10 @@ export function surenessOf(judgement: PieceJudgement | undefined, point: string)
   const result = adjustment.solution.points.find((candidate) => candidate.id === point);
   if (!result) return null;
   return result.state === 'floating' ? 'floats' : result.relative95;
+}
+
+/** A sureness is never shown smaller than it is: up to the next mark of the tape. */
+export function sureText(mm: number, sheet: Pick<Sheet, 'system' | 'fraction'>): string {
+  const mark = sheet.system === 'metric' ? 1 : 25.4 / sheet.fraction;
+  return lengthText(Math.ceil(mm / mark) * mark, sheet);
 }

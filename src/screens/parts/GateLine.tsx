@@ -1,9 +1,7 @@
 import type { Finding } from '../../core/check/index.ts';
-import type { Sheet } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
-import { worstSureness } from '../model/sureness.ts';
-import { lengthText } from '../model/words.ts';
+import { sureText, worstSureness } from '../model/sureness.ts';
 import { Banner } from './marks.tsx';
 
 /** One line that says it all: clear, or what is still to do. */
@@ -16,9 +14,7 @@ export function GateLine({ job }: { job: OpenJob }) {
     return (
       <Banner tone="good">
         <p>
-          <strong>
-            {sure === null ? words.clear : words.clearWithin(lengthText(roundedUp(sure, job.sheet), job.sheet))}
-          </strong>
+          <strong>{sure === null ? words.clear : words.clearWithin(sureText(sure, job.sheet))}</strong>
         </p>
         {sure === null && <p class="small">{words.clearRules}</p>}
       </Banner>
@@ -30,12 +26,6 @@ export function GateLine({ job }: { job: OpenJob }) {
       </p>
     </Banner>
   );
-}
-
-/** A sureness is never shown smaller than it is: up to the next mark of the tape, mm. */
-function roundedUp(mm: number, { system, fraction }: Sheet): number {
-  const mark = system === 'metric' ? 1 : 25.4 / fraction;
-  return Math.ceil(mm / mark) * mark;
 }
 
 type Counted = keyof ReturnType<typeof say>['dock']['leave']['counts'];

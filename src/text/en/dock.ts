@@ -148,6 +148,16 @@ export const dock = {
     tapesHow: 'In this order; each may make the next one needless.',
     addTape: (name: string) => `Tape ${name}`,
     none: 'Nothing.',
+    acceptedBy: (reason: string, who: string, when: string) => `“${reason}” (${who}, ${when})`,
+    round: 'Point by point, as you walk',
+    standing: {
+      doubtful: 'does not fit yet',
+      missing: (open: number) => (open === 1 ? 'one tape missing' : `${open} tapes missing`),
+      floats: 'not fixed yet',
+      fixed: 'fixed, not checked yet',
+      checked: 'fixed and checked',
+      within: (state: string, within: string) => `${state}, within ${within}`,
+    },
     goThere: 'Go there',
     and: (parts: string[]) =>
       parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`,
