@@ -1,7 +1,8 @@
 /** Fold and check of a job with a thousand entries: what happens after every take, in the worst job we expect. */
 import { performance } from 'node:perf_hooks';
 import { check } from '../../src/core/check/index.ts';
-import { declarePiece, guides } from '../../src/core/guide/index.ts';
+import { declarePiece } from '../../src/core/guide/index.ts';
+import { guides } from '../../src/core/guide/pieces/index.ts';
 import { type Entry, type EntryKind, fold, heads, type Payload } from '../../src/core/job/index.ts';
 
 const ENTRIES = 1000;

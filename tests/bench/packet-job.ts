@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { check } from '../../src/core/check/index.ts';
-import { declarePiece, guides } from '../../src/core/guide/index.ts';
+import { declarePiece } from '../../src/core/guide/index.ts';
+import { guides } from '../../src/core/guide/pieces/index.ts';
 import type { Entry, EntryKind, Payload } from '../../src/core/job/index.ts';
 import { buildPacket } from '../../src/core/packet/index.ts';
 import { writePacketFile } from '../../src/device/packet-file/index.ts';

@@ -4,6 +4,6 @@ export { Finding, RuleKey, type Subject } from './finding.ts';
 export { type Gate, gates } from './gates.ts';
 export { defaultLimits } from './limits.ts';
 export { type PieceJudgement, solutionOf } from './piece-judgement.ts';
-export { type RoundPoint, roundOf, type Standing } from './round.ts';
+export { type RoundPoint, roundOf } from './round.ts';
 export { type CheckOptions, check, judge } from './runner.ts';
 export { defaultInstruments, sigmaOf } from './sigma.ts';

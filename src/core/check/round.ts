@@ -6,7 +6,7 @@ import { type PieceJudgement, solutionOf } from './piece-judgement.ts';
  * Where a point stands, the worst first: something about it contradicts; readings at it are still open; the readings do
  * not fix it; it is fixed and some slip at it would not show; it is fixed and everything read at it is checked.
  */
-export type Standing = 'doubtful' | 'missing' | 'floats' | 'fixed' | 'checked';
+type Standing = 'doubtful' | 'missing' | 'floats' | 'fixed' | 'checked';
 
 export interface RoundPoint {
   readonly point: string;

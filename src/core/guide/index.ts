@@ -1,4 +1,3 @@
-/** How each piece is captured, step by step. */
+/** How a piece is captured, step by step. The guides themselves are in pieces/, apart: only who declares a piece loads them. */
 export { CAUTIONS, type Caution, declarePiece, type Guide } from './guide.ts';
-export { guideOf, guides } from './pieces/index.ts';
 export { nextOpen, type Step, type StepState, stepsOf } from './steps.ts';

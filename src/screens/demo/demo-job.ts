@@ -1,4 +1,5 @@
-import { declarePiece, guideOf } from '../../core/guide/index.ts';
+import { declarePiece } from '../../core/guide/index.ts';
+import { guideOf } from '../../core/guide/pieces/index.ts';
 import type { PieceDeclaration, PieceKind } from '../../core/job/index.ts';
 import { nearestFraction } from '../../core/length/index.ts';
 import { uuid } from '../../device/clock.ts';

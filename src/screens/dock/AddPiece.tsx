@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { declarePiece, type Guide, guides } from '../../core/guide/index.ts';
+import { declarePiece, type Guide } from '../../core/guide/index.ts';
+import { guides } from '../../core/guide/pieces/index.ts';
 
 import { uuid } from '../../device/clock.ts';
 import { loadPieceWords, pieceWords } from '../../text/guides.ts';

@@ -1,4 +1,4 @@
-import { guideOf } from '../../../src/core/guide/index.ts';
+import { guideOf } from '../../../src/core/guide/pieces/index.ts';
 import { demoReadings } from '../../../src/screens/demo/demo-readings.ts';
 
 /** The guide of a piece; a missing one is a fault of the test. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { gates, judge, solutionOf } from '../../../src/core/check/index.ts';
-import { guides } from '../../../src/core/guide/index.ts';
+import { guides } from '../../../src/core/guide/pieces/index.ts';
 import type { PieceKind, Who } from '../../../src/core/job/index.ts';
 import { installer, owner } from './build.ts';
 import { Measured } from './measured.ts';

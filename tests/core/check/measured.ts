@@ -1,5 +1,6 @@
 import { sigmaOf } from '../../../src/core/check/index.ts';
-import { declarePiece, type guides } from '../../../src/core/guide/index.ts';
+import { declarePiece } from '../../../src/core/guide/index.ts';
+import type { guides } from '../../../src/core/guide/pieces/index.ts';
 import type { PieceDeclaration, Who } from '../../../src/core/job/index.ts';
 import { apart, installer, Job, uuid } from './build.ts';
 

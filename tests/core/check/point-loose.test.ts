@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultLimits, type Finding } from '../../../src/core/check/index.ts';
-import { guides } from '../../../src/core/guide/index.ts';
+import { guides } from '../../../src/core/guide/pieces/index.ts';
 import { distances, installer, Job, owner, pointId } from './build.ts';
 import { guideNamed } from './demo-bow.ts';
 import { Measured } from './measured.ts';

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
 import { sigmaOf } from '../../../src/core/check/index.ts';
-import { declarePiece, guides } from '../../../src/core/guide/index.ts';
+import { declarePiece } from '../../../src/core/guide/index.ts';
+import { guides } from '../../../src/core/guide/pieces/index.ts';
 import type { Who } from '../../../src/core/job/index.ts';
 import { apart, distances, installer, Job, owner, type PieceSpec, pieceId, uuid } from './build.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { type Finding, judge } from '../../../src/core/check/index.ts';
-import { guides } from '../../../src/core/guide/index.ts';
+import { guides } from '../../../src/core/guide/pieces/index.ts';
 import { distances, installer, Job, owner, readingId } from './build.ts';
 import { demoBow, guideNamed } from './demo-bow.ts';
 import { deviates, Measured, type Place } from './measured.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { judge, type RoundPoint, roundOf } from '../../../src/core/check/index.ts';
-import { guideOf } from '../../../src/core/guide/index.ts';
+import { guideOf } from '../../../src/core/guide/pieces/index.ts';
 import { Measured } from './measured.ts';
 
 const bow = guideOf('open-bow');

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/core/check/index.ts';
-import { guides } from '../../../src/core/guide/index.ts';
+import { guides } from '../../../src/core/guide/pieces/index.ts';
 import type { Side } from '../../../src/core/job/index.ts';
 import { distances, installer, Job, owner, pointId } from './build.ts';
 import { Measured } from './measured.ts';

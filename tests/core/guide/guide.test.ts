@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { declarePiece, guides, nextOpen, stepsOf } from '../../../src/core/guide/index.ts';
+import { declarePiece, nextOpen, stepsOf } from '../../../src/core/guide/index.ts';
+import { guides } from '../../../src/core/guide/pieces/index.ts';
 import { fold, PieceDeclaration } from '../../../src/core/job/index.ts';
 import { loadPieceWords, pieceWords } from '../../../src/text/guides.ts';
 import { id, Phone } from '../job/support.ts';
