@@ -1,2 +1,3 @@
 /** From readings to cloth. */
 export { type PieceSketch, type Place, sketchPiece } from './sketch-piece.ts';
+export { runPlaces, type Station, stationsOn } from './stations.ts';

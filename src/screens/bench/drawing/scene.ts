@@ -1,4 +1,11 @@
-import { type PieceSketch, type Place, sketchPiece } from '../../../core/cloth/index.ts';
+import {
+  type PieceSketch,
+  type Place,
+  runPlaces,
+  type Station,
+  sketchPiece,
+  stationsOn,
+} from '../../../core/cloth/index.ts';
 import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { type Flat, fitPlaces as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
@@ -8,7 +15,6 @@ import type { Lit } from '../state/lit.ts';
 import { type Label, type Patch, placeLabels, type Wish } from './labels.ts';
 import type { Marked } from './marked.ts';
 import { type Oval, ovalsOf } from './ovals.ts';
-import { runPlaces, type Station, stationsOn } from './stations.ts';
 import type { Look } from './use-pan-zoom.ts';
 
 /** A dimension on the drawing: a line between points, or along an edge. */
@@ -92,14 +98,14 @@ export function makeScene(
     floats: floating.has(spot.point.id),
   }));
   const stations = runs.flatMap((run) =>
-    stationsOn(run, sheet, drawn).map((station) => ({ station, run: run.id, at: to(station.place) })),
+    stationsOn(run, sheet, drawn.places).map((station) => ({ station, run: run.id, at: to(station.place) })),
   );
   const middle = middleOf(spots.map(({ at }) => at));
   const wishes = lines.flatMap((line) => wishOf(line, sheet, lit, middle, runs));
   const { labels, hidden } = placeLabels(wishes, spots.flatMap(patchesOf));
   return {
     lines,
-    edges: runs.map((run) => ({ run, along: runPlaces(run, drawn).map(to) })),
+    edges: runs.map((run) => ({ run, along: runPlaces(run, drawn.places).map(to) })),
     stations,
     boxes: (sheet.pieces.find(({ id }) => id === piece)?.boxes ?? []).map(flat),
     uprights:

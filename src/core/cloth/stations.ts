@@ -1,6 +1,6 @@
-import type { PieceSketch, Place } from '../../../core/cloth/index.ts';
-import { pointAlong, polylineLength } from '../../../core/geometry/index.ts';
-import type { Sheet, SheetRun } from '../../../core/job/index.ts';
+import { pointAlong, polylineLength } from '../geometry/index.ts';
+import type { Sheet, SheetRun } from '../job/index.ts';
+import type { Place } from './sketch-piece.ts';
 
 /** A fastener or a measured place on its edge. */
 export interface Station {
@@ -9,18 +9,19 @@ export interface Station {
   place: Place;
 }
 
-export const runPlaces = (run: SheetRun, drawn: PieceSketch): Place[] =>
+/** The points of an edge that have a place, in order. */
+export const runPlaces = (run: SheetRun, places: ReadonlyMap<string, Place>): Place[] =>
   run.points.flatMap((id) => {
-    const place = drawn.places.get(id);
+    const place = places.get(id);
     return place ? [place] : [];
   });
 
 /**
- * Where to draw the stations of an edge. The tape followed the edge, the drawing goes straight from point to point, so
+ * Where the stations of an edge lie. The tape followed the edge, the drawing goes straight from point to point, so
  * that distances are shared out in proportion where the whole edge is known.
  */
-export function stationsOn(run: SheetRun, sheet: Sheet, drawn: PieceSketch): Station[] {
-  const line = runPlaces(run, drawn);
+export function stationsOn(run: SheetRun, sheet: Sheet, places: ReadonlyMap<string, Place>): Station[] {
+  const line = runPlaces(run, places);
   if (line.length < 2) return [];
   const readings = new Map(sheet.readings.map((reading) => [reading.id, reading]));
   const reaches: { reading: string; number: number; reach: number }[] = [];
