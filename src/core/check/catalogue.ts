@@ -2,6 +2,7 @@ import type { Rule } from './rule.ts';
 import { askedAgain } from './rules/asked-again.ts';
 import { boxDiagonals } from './rules/box-diagonals.ts';
 import { carried } from './rules/carried.ts';
+import { choiceConflict } from './rules/choice-conflict.ts';
 import { disputed } from './rules/disputed.ts';
 import { fastenerGap } from './rules/fastener-gap.ts';
 import { girthShort } from './rules/girth-short.ts';
@@ -50,6 +51,7 @@ export const rules: readonly Rule[] = [
   portStarboard,
   disputed,
   unsureChoice,
+  choiceConflict,
   carried,
   askedAgain,
   readingDoubted,

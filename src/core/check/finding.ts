@@ -21,6 +21,7 @@ export const RuleKey = z.enum([
   'port-starboard',
   'disputed',
   'unsure-choice',
+  'choice-conflict',
   'carried',
   'asked-again',
   'reading-doubted',

@@ -53,6 +53,8 @@ export function subjectNames(finding: Finding, sheet: Sheet): string[] {
         return words?.questions[id]?.title ?? id;
       case 'piece':
         return sheet.pieces.find((piece) => piece.id === id)?.name ?? id;
+      case 'obstruction':
+        return sheet.obstructions.find((thing) => thing.id === id)?.label ?? id;
       default:
         return id;
     }

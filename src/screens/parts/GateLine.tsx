@@ -37,6 +37,7 @@ const counted: Partial<Record<Finding['rule'], Counted>> = {
   'missing-mark': 'shot',
   'missing-answer': 'question',
   'unsure-choice': 'question',
+  'choice-conflict': 'question',
   'missing-run': 'run',
   'reading-unchecked': 'second',
   'reading-doubted': 'second',

@@ -77,6 +77,8 @@ export const dock = {
     takes: 'Read so far',
     askedAgain: 'The shop asks again',
     expected: 'Type what the tape says.',
+    asFor: (piece: string, answer: string) => `As for ${piece}: ${answer}`,
+    ownWords: 'In your own words, if you like',
     notInWalk: 'This step is not in the job.',
   },
   pad: {

@@ -23,6 +23,20 @@ const lacks: Record<string, string> = {
   presence: 'whether the fasteners are there',
 };
 
+/** By the key of the conflict; permanent keys of core/check/choice-conflicts.ts. */
+const conflicts: Record<string, (names: readonly string[]) => string> = {
+  'holders-screwed': () =>
+    'The rod holders are only screwed. Poles of a shade pull hard: through-bolts, backing plates.',
+  'shade-in-rain': () => 'A flat solid shade left up in rain holds water. Is it pitched, or of mesh?',
+  'shade-at-speed': () => 'A shade is taken down before the boat runs fast. Is it meant to stay up?',
+  'shade-in-wind': () => 'A shade is taken down in strong wind. Is it meant to stay up?',
+  'cleats-covered': () => 'The boat is tied up in the water, and the cleats lie under the cover. They must stay free.',
+  'coated-unvented': () => 'Coated cloth that stays on in rain needs vents, or cloth that breathes.',
+  'mesh-in-rain': () => 'Mesh lets rain through. What lies under it gets wet.',
+  towed: () => 'Towed with it on: nothing loose, straps all round, guards where it rubs.',
+  'needed-covered': (names) => `${names[0]} must stay free, and the cloth lies over it.`,
+};
+
 const others = (names: readonly string[]): string => names.slice(1).join(' and ');
 
 /** One sentence or two for each rule: what happened, what it means. Never whose fault, never what would fit. */
@@ -82,6 +96,7 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
   disputed: ({ names, numbers }) =>
     `${names[0] ?? numbers.about}: two people answered without knowing of each other (${numbers.first} / ${numbers.second}). Answer again to settle it.`,
   'unsure-choice': ({ names }) => `“Could not tell”: ${names[0]}`,
+  'choice-conflict': ({ names, numbers }) => conflicts[String(numbers.conflict)]?.(names) ?? names.join(', '),
   carried: ({ numbers }) =>
     numbers.why === 'loose'
       ? `${numbers.entries} entries wait for the rest of their job.`

@@ -12,16 +12,18 @@ interface Effort {
   readonly again: readonly string[];
   /** Points that have no place in the engine's shape, only a height over it. */
   readonly placeless: readonly string[];
+  /** Answers where the first choice would be a conflict. */
+  readonly answers?: Readonly<Record<string, string>>;
 }
 
 const EFFORT: Partial<Record<PieceKind, Effort>> = {
   'tension-shade': { walk: 10, fasteners: 0, again: ['h-A', 'h-B', 'h-C', 'h-D'], placeless: [] },
-  'open-bow': { walk: 33, fasteners: 32, again: ['h-G'], placeless: ['G'] },
+  'open-bow': { walk: 33, fasteners: 32, again: ['h-G'], placeless: ['G'], answers: { cleats: 'outside' } },
 };
 
 /** A piece measured on the guide's layout, and once more where the rules want a second take; gives what was read again. */
 function measuredAsAsked(guide: (typeof guides)[number], who: Who): { measured: Measured; again: string[] } {
-  const measured = new Measured(guide, { who });
+  const measured = new Measured(guide, { who, answers: EFFORT[guide.kind]?.answers ?? {} });
   const again = measured.job
     .all()
     .filter(({ rule }) => rule === 'reading-unchecked')

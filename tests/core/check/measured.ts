@@ -38,6 +38,8 @@ interface Manner {
   open?: readonly string[];
   /** Slots read a second time. */
   twice?: readonly string[];
+  /** Choices by the slot of their question; the first there is, when nothing is said. */
+  answers?: Readonly<Record<string, string>>;
 }
 
 /** One piece measured as its guide asks: the job, the slots by name, the number of takes. */
@@ -46,6 +48,7 @@ export class Measured {
   readonly piece: PieceDeclaration;
   takes = 0;
   readonly #manner: Manner;
+  readonly #choices = new Map<string, string>();
   readonly #places: ReadonlyMap<string, Place>;
 
   constructor(guide: Guide, manner: Manner = {}) {
@@ -61,16 +64,17 @@ export class Measured {
         return [id, manner.place?.(slot ?? '', expected) ?? expected];
       }),
     );
-    for (const { slot } of this.piece.readings)
-      if (slot !== null && !manner.open?.includes(slot)) {
+    this.#answer();
+    for (const { slot, when } of this.piece.readings)
+      if (slot !== null && this.#holds(when) && !manner.open?.includes(slot)) {
         this.read(slot);
         if (manner.twice?.includes(slot)) this.read(slot);
       }
     this.#fasten();
-    for (const { slot, choices } of this.piece.questions)
-      this.job.add('question.answer', { piece: this.piece.id, slot, choice: choices[0] ?? '', text: '' });
-    for (const { slot } of this.piece.shots)
+    for (const { slot, when } of this.piece.shots) {
+      if (!this.#holds(when)) continue;
       this.job.add('photo.answer', { piece: this.piece.id, slot, answer: 'could-not', reason: 'rain on the lens' });
+    }
   }
 
   /** The id of the reading of a slot. */
@@ -139,9 +143,24 @@ export class Measured {
     this.takes++;
   }
 
+  /** Questions that are asked as the answers stand: what one decides comes after it. */
+  #answer(): void {
+    for (const { slot, choices, when } of this.piece.questions) {
+      if (!this.#holds(when)) continue;
+      const choice = this.#manner.answers?.[slot] ?? choices[0] ?? '';
+      this.#choices.set(slot, choice);
+      this.job.add('question.answer', { piece: this.piece.id, slot, choice, text: '' });
+    }
+  }
+
+  #holds(when: PieceDeclaration['questions'][number]['when']): boolean {
+    return when === undefined || when.is.includes(this.#choices.get(when.question) ?? '');
+  }
+
   /** Evenly spaced fasteners, the first and the last at a hand's breadth from the ends at most. */
   #fasten(): void {
-    for (const { id, slot, whole } of this.piece.runs) {
+    for (const { id, slot, whole, when } of this.piece.runs) {
+      if (!this.#holds(when)) continue;
       this.job.add('run.detail', { run: id, field: 'line', value: 'fastener-line' });
       this.job.add('run.detail', { run: id, field: 'type', value: 'snap' });
       this.job.add('run.detail', { run: id, field: 'presence', value: 'there' });

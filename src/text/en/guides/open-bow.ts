@@ -1,4 +1,4 @@
-import { berth } from './common.ts';
+import { bag, berth, cloth, cord, dockSide, fits, fitsFrom, inTheWay, line, rain, vents } from './common.ts';
 import type { PieceWords, PointWords } from './piece-words.ts';
 
 const bowEdge = (side: string): PointWords => ({ name: side, where: 'on the line you chose' });
@@ -31,31 +31,27 @@ export const openBow: PieceWords = {
     'photo-starboard': { title: 'Starboard edge', how: 'S1 and S2 in the picture, a tape or card beside one.' },
   },
   questions: {
-    line: {
-      title: 'Which line do you measure to?',
-      help: 'The same line all the way round. “The edge” alone is a slip in waiting.',
-      choices: {
-        'fastener-line': 'Line of the fasteners',
-        'finished-edge': 'Finished edge of the cloth',
-        'boat-edge': 'Edge of the boat',
-      },
-    },
+    line,
     glass: {
       title: 'Where does the cover meet the windshield?',
       help: 'Carried up the glass it sheds water.',
       choices: { 'at-foot': 'At the foot', 'up-glass': 'Up the glass' },
     },
     berth,
+    'dock-side': dockSide,
+    cord,
     cleats: {
       title: 'The cleats and the cover?',
       help: 'A cleat that holds the boat must stay free.',
       choices: { outside: 'Outside the cover', 'cut-outs': 'Cut-outs wanted', 'under-cover': 'Under the cover' },
     },
-    rain: {
-      title: 'In rain, does it stay on?',
-      help: 'A cover that stays on needs cloth that breathes and pitch enough that no water stands.',
-      choices: { 'stays-on': 'Stays on', 'taken-off': 'Taken off' },
-    },
+    'in-the-way': inTheWay,
+    fits,
+    'fits-from': fitsFrom,
+    rain,
+    cloth,
+    vents,
+    bag,
   },
   runs: {
     edge: {

@@ -1,4 +1,4 @@
-import { berth } from './common.ts';
+import { bag, berth, cloth, inTheWay, speed, wind } from './common.ts';
 import type { PieceWords } from './piece-words.ts';
 
 export const tensionShade: PieceWords = {
@@ -56,11 +56,11 @@ export const tensionShade: PieceWords = {
       choices: { 'taken-down': 'Taken down', 'stays-up': 'Stays up' },
     },
     berth,
-    speed: {
-      title: 'When is it used?',
-      help: 'Speed adds to the wind.',
-      choices: { 'at-rest': 'At rest only', slow: 'Under way, slowly', faster: 'Faster than that' },
-    },
+    speed,
+    wind,
+    cloth,
+    bag,
+    'in-the-way': inTheWay,
   },
   runs: {},
 };

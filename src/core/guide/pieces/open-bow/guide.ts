@@ -1,4 +1,18 @@
 import type { Guide, GuidePoint, GuideStep } from '../../guide.ts';
+import {
+  bagQuestion,
+  berthQuestion,
+  clothQuestion,
+  cordQuestion,
+  dockSideQuestion,
+  fitsFromQuestion,
+  fitsQuestion,
+  inTheWayQuestion,
+  lineQuestion,
+  rainQuestion,
+  ventsQuestion,
+  withCautions,
+} from '../make-questions.ts';
 
 const edge = (label: string, x: number, y: number, sides: GuidePoint['sides']): GuidePoint => ({
   slot: label,
@@ -42,13 +56,7 @@ export const openBow: Guide = {
     { slot: 'G', label: 'G', role: 'edge', sides: ['centre', 'above'], nominal: [-40, 0, 260] },
   ],
   walk: [
-    {
-      slot: 'line',
-      on: 'question',
-      choices: ['fastener-line', 'finished-edge', 'boat-edge'],
-      needed: true,
-      cautions: ['engine-off', 'footing'],
-    },
+    withCautions(lineQuestion, 'engine-off', 'footing'),
     tape('W1', 'W2'),
     tape('W1', 'F'),
     tape('W2', 'F'),
@@ -73,9 +81,17 @@ export const openBow: Guide = {
     { slot: 'photo-bow', on: 'shot', points: ['P3', 'T', 'S3'], needed: true },
     { slot: 'photo-starboard', on: 'shot', points: ['S1', 'S2'], needed: true },
     { slot: 'glass', on: 'question', choices: ['at-foot', 'up-glass'], needed: true },
-    { slot: 'berth', on: 'question', choices: ['water', 'lift', 'trailer'], needed: true },
+    berthQuestion,
+    dockSideQuestion,
+    cordQuestion,
     { slot: 'cleats', on: 'question', choices: ['under-cover', 'outside', 'cut-outs'], needed: true },
-    { slot: 'rain', on: 'question', choices: ['stays-on', 'taken-off'], needed: true, cautions: ['carbon-monoxide'] },
+    inTheWayQuestion,
+    fitsQuestion,
+    fitsFromQuestion,
+    rainQuestion,
+    clothQuestion,
+    ventsQuestion,
+    bagQuestion,
   ],
   boxes: [],
   pairs: [

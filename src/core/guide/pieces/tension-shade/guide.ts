@@ -1,4 +1,12 @@
 import type { Guide } from '../../guide.ts';
+import {
+  bagQuestion,
+  berthQuestion,
+  clothQuestion,
+  inTheWayQuestion,
+  speedQuestion,
+  windQuestion,
+} from '../make-questions.ts';
 
 /**
  * A shade stretched between two mounts on the hardtop and two poles in rod holders. The four corners are measured tip
@@ -43,14 +51,12 @@ export const tensionShade: Guide = {
       cautions: ['drilling', 'loads'],
     },
     { slot: 'rain', on: 'question', choices: ['taken-down', 'stays-up'], needed: true },
-    { slot: 'berth', on: 'question', choices: ['water', 'lift', 'trailer'], needed: true },
-    {
-      slot: 'speed',
-      on: 'question',
-      choices: ['at-rest', 'slow', 'faster'],
-      needed: true,
-      cautions: ['recoil', 'lights-and-view'],
-    },
+    berthQuestion,
+    speedQuestion,
+    windQuestion,
+    clothQuestion,
+    bagQuestion,
+    inTheWayQuestion,
   ],
   boxes: [['A', 'B', 'D', 'C']],
   pairs: [
