@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { choiceConflicts } from '../../../src/core/check/choice-conflicts.ts';
 import type { Finding } from '../../../src/core/check/index.ts';
-import { declarePiece, guideOf, guides } from '../../../src/core/guide/index.ts';
+import { declarePiece } from '../../../src/core/guide/index.ts';
+import { guideOf, guides } from '../../../src/core/guide/pieces/index.ts';
 import type { PieceKind } from '../../../src/core/job/index.ts';
 import { findings as sentences } from '../../../src/text/en/findings.ts';
 import { Job, uuid } from './build.ts';
