@@ -23,7 +23,7 @@ afterAll(async () => {
 });
 
 /** Where the whole story passes from one device to the other. */
-const packets: Record<'sent' | 'asked' | 'answered', string> = { sent: '', asked: '', answered: '' };
+const packets = { sent: '', entries: 0, asked: '', answered: '' };
 
 /** Downloads go with their browser; the story needs them afterwards. */
 function keep(path: string, name: string): string {
@@ -112,6 +112,7 @@ test('the installer measures both pieces offline, makes a slip, sees it named, m
     );
     expect(written.photos).toHaveLength(6);
     for (const photo of written.photos) expect(exifOf(Buffer.from(photo.data, 'base64'))?.place ?? false).toBe(false);
+    packets.entries = written.logbook.length;
     packets.sent = keep(packet.path, 'sent');
   });
 });
@@ -120,7 +121,7 @@ test('the shop opens the packet, cannot clear what was doubted, and asks one rea
   await withPhone(app.url, { profile: atShop, screen: 'desk' }, async (phone) => {
     const { page } = phone;
     await phone.open('#/bench');
-    await openPacket(phone, packets.sent, 'R. Sample – Perla: 150 new entries');
+    await openPacket(phone, packets.sent, `R. Sample – Perla: ${packets.entries} new entries`);
     await openPacket(phone, packets.sent, 'nothing new');
     const damaged = keep(packets.sent, 'damaged');
     writeFileSync(damaged, readFileSync(damaged, 'utf8').replace('"text":"75 11/16"', '"text":"76 11/16"'));
