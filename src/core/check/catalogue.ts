@@ -25,6 +25,7 @@ import { shapeUnknown } from './rules/shape-unknown.ts';
 import { slipUnseen } from './rules/slip-unseen.ts';
 import { takesDisagree } from './rules/takes-disagree.ts';
 import { twoShapes } from './rules/two-shapes.ts';
+import { unlikeSister } from './rules/unlike-sister.ts';
 import { unmeasuredReading } from './rules/unmeasured-reading.ts';
 import { unsureChoice } from './rules/unsure-choice.ts';
 
@@ -61,4 +62,5 @@ export const rules: readonly Rule[] = [
   pointLoose,
   slipUnseen,
   shapeUnknown,
+  unlikeSister,
 ];

@@ -31,6 +31,7 @@ export const RuleKey = z.enum([
   'point-loose',
   'slip-unseen',
   'shape-unknown',
+  'unlike-sister',
 ]);
 export type RuleKey = z.infer<typeof RuleKey>;
 

@@ -1,10 +1,13 @@
 /** The job: entries, the logbook they make, and the sheet it folds to. */
+export { declarationOf } from './declaration-of.ts';
 export * from './declarations.ts';
 export * from './entries.ts';
 export { fold } from './fold.ts';
 export { merge } from './merge.ts';
 export { Causality, causalOrder, heads } from './order.ts';
+export { freshIds, renamed } from './renamed.ts';
 export { sameContent } from './same-content.ts';
 export * from './sheet.ts';
 export * from './shop-rules.ts';
+export { sisterOf } from './sister.ts';
 export * from './words.ts';

@@ -42,6 +42,7 @@ const counted: Partial<Record<Finding['rule'], Counted>> = {
   'reading-unchecked': 'second',
   'reading-doubted': 'second',
   'slip-unseen': 'second',
+  'unlike-sister': 'second',
 };
 
 function countParts(standing: readonly Finding[]): string[] {

@@ -116,5 +116,11 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
     `${names[0]}: no shape could be computed from these readings. Look for one far off, or take another tape.`,
   'slip-unseen': ({ names, show }) =>
     `A slip in ${names[1]} could move ${names[0]} by ${show('shift')} and nobody would notice. Read it a second time.`,
+  'unlike-sister': ({ names, numbers }) =>
+    numbers.about === 'piece'
+      ? `${names[0]}: most of it differs from the sister boat. Is this boat built alike?`
+      : Number(numbers.takes) > 1
+        ? `${names[0]} differs from the sister boat, and a second look agrees. This boat may be built so.`
+        : `${names[0]} differs from the sister boat. Read it a second time.`,
   'asked-again': ({ names, numbers }) => `The shop asks again: ${names[0]}${numbers.note ? `. ${numbers.note}` : ''}`,
 };

@@ -76,7 +76,13 @@ export function ReadingStep({ job, piece, step, onward, head, moves }: StepProps
 }
 
 /** Findings whose own words ask for another reading. */
-const SAYS_SO: ReadonlySet<string> = new Set(['reading-unchecked', 'reading-doubted', 'slip-unseen', 'takes-disagree']);
+const SAYS_SO: ReadonlySet<string> = new Set([
+  'reading-unchecked',
+  'reading-doubted',
+  'slip-unseen',
+  'takes-disagree',
+  'unlike-sister',
+]);
 
 const badOf = (findings: ReturnType<typeof findingsOn>): ReadonlySet<string> =>
   new Set(findings.flatMap((f) => f.subjects.filter((s) => s.on === 'reading').map((s) => s.id)));

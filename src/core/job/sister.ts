@@ -1,0 +1,78 @@
+import { formatLength } from '../length/index.ts';
+import { declarationOf } from './declaration-of.ts';
+import type { PieceDeclaration, PointDeclaration } from './declarations.ts';
+import type { Entry, Payload } from './entries.ts';
+import { fold } from './fold.ts';
+import { freshIds, renamed } from './renamed.ts';
+import type { Sheet, SheetReading } from './sheet.ts';
+import { FACT_KINDS } from './words.ts';
+
+type Place = NonNullable<PointDeclaration['nominal']>;
+
+/** What a job for a sister boat begins with, as payloads: the pieces first, then what refers to them. */
+export interface SisterStart {
+  readonly pieces: readonly PieceDeclaration[];
+  readonly obstructions: readonly Payload<'obstruction.add'>[];
+  readonly expected: readonly Payload<'reading.expect'>[];
+}
+
+export interface SisterOptions {
+  readonly newId: () => string;
+  /** What the boat is called that was measured. */
+  readonly from: string;
+  /** Readings that something speaks against: nothing is compared with those. */
+  readonly doubted?: ReadonlySet<string>;
+  /** Where its points were found to lie; a better layout to draw by than the guide's. */
+  readonly places?: ReadonlyMap<string, Place>;
+}
+
+/**
+ * The start of a job for a boat of the same kind: the same pieces, points, readings and things in the way under new ids, and
+ * what was measured as values to compare with. Nothing that somebody took, photographed, answered or said goes along.
+ */
+export function sisterOf(
+  entries: readonly Entry[],
+  { newId, from, doubted = new Set(), places = new Map() }: SisterOptions,
+): SisterStart {
+  const sheet = fold(entries);
+  const idOf = freshIds(newId);
+  const declared = sheet.pieces.flatMap(({ id }) => declarationOf(entries, id) ?? []);
+  const asked = new Set(declared.flatMap(({ readings }) => readings.map(({ id }) => id)));
+  return {
+    pieces: declared.map((piece) => renamed(laidOut(piece, places), idOf)),
+    obstructions: sheet.obstructions.map(({ id, piece, kind, label, point }) => ({
+      obstruction: idOf(id),
+      piece: idOf(piece),
+      kind,
+      label,
+      point: point === null ? null : idOf(point),
+    })),
+    expected: sheet.readings
+      .filter(({ id }) => asked.has(id) && !doubted.has(id))
+      .flatMap((reading) => {
+        const known = knownOf(reading, sheet);
+        return known ? [{ reading: idOf(reading.id), ...known, from }] : [];
+      }),
+  };
+}
+
+function laidOut(piece: PieceDeclaration, places: ReadonlyMap<string, Place>): PieceDeclaration {
+  const points = piece.points.map((point) => ({ ...point, nominal: places.get(point.id) ?? point.nominal }));
+  return { ...piece, points };
+}
+
+/** The value of a reading that was taped. */
+function knownOf(reading: SheetReading, sheet: Sheet): { value: number; text: string } | null {
+  const { value, kind } = reading;
+  if (value === null || FACT_KINDS.has(kind)) return null;
+  const live = reading.takes.filter((take) => take.struck === null);
+  const [only] = live;
+  return { value, text: live.length === 1 && only ? only.text : written(value, kind, sheet) };
+}
+
+function written(value: number, kind: SheetReading['kind'], { system, fraction }: Sheet): string {
+  if (kind === 'lean') return ((value * 180) / Math.PI).toFixed(1);
+  return system === 'metric'
+    ? formatLength(value, { system, unit: 'mm' })
+    : formatLength(value, { system, denominator: fraction, feet: 'never' });
+}
