@@ -1,5 +1,13 @@
 /** From readings to cloth. */
-
 export { type Outline, outlineOf } from './outline.ts';
+export {
+  evenRow,
+  isUsual,
+  MOST_FASTENERS,
+  placesOfRow,
+  rowSpaced,
+  type SpacingLimits,
+  usualRow,
+} from './even-spacing.ts';
 export { type PieceSketch, type Place, sketchPiece } from './sketch-piece.ts';
 export { runPlaces, type Station, stationsOn } from './stations.ts';

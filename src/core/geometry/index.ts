@@ -1,3 +1,4 @@
+export { nominalPlaces, placeAlong, pointsAlong, stationsAlong } from './along-run.ts';
 export { lengthsMisfit } from './misfit.ts';
 export {
   boundingBox,
@@ -10,6 +11,8 @@ export {
   polygonPerimeter,
   polylineLength,
 } from './points.ts';
+export { depthInside, distanceToChain, insidePolygon } from './polygon.ts';
+export { fastenersByStretch, stretchLength } from './run-stretches.ts';
 export { type SketchLink, type SketchOptions, sketch } from './sketch.ts';
 export {
   cayleyMenger,

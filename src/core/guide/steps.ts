@@ -1,10 +1,12 @@
+import { fastenersByStretch, nominalPlaces } from '../geometry/index.ts';
 import {
+  lacksOfStretch,
   type Sheet,
   type SheetQuestion,
   type SheetReading,
   type SheetRun,
   type SheetShot,
-  SPACED_CLOSURES,
+  type StretchLack,
 } from '../job/index.ts';
 import { CAUTIONS, type Caution } from './guide.ts';
 
@@ -48,7 +50,7 @@ export function stepsOf(sheet: Sheet, pieceId: string): Step[] {
   for (const run of sheet.runs) {
     if (run.piece !== pieceId) continue;
     const key = run.slot ?? run.id;
-    steps.set(key, { ...common(key, 'run', run.id, runState(run)), on: 'run', run });
+    steps.set(key, { ...common(key, 'run', run.id, runState(run, sheet)), on: 'run', run });
   }
   for (const shot of sheet.shots) {
     if (shot.piece !== pieceId) continue;
@@ -70,14 +72,18 @@ const isCaution = (key: string): key is Caution => (CAUTIONS as readonly string[
 const readingState = (reading: SheetReading): StepState =>
   reading.state === 'open' ? 'open' : reading.state === 'measured' ? 'done' : 'answered-without-value';
 
-const runState = (run: SheetRun): StepState =>
-  run.stations.length > 0 || (run.presence === 'planned' && run.plannedCount !== null) || isUnspaced(run)
-    ? 'done'
-    : 'open';
+/** Details of what is planned that hold nobody up; they are asked at the same step. */
+const CAN_WAIT: ReadonlySet<StretchLack> = new Set(['into', 'setter']);
 
-/** An edge closed by a zip, a track or hook-and-loop only, or left open, has no row of fasteners to place. */
-const isUnspaced = (run: SheetRun): boolean =>
-  run.stretches.every(({ closes }) => closes !== null && !SPACED_CLOSURES.has(closes));
+/** Done when every stretch is told and every row that is there has its places. */
+function runState(run: SheetRun, sheet: Sheet): StepState {
+  if (run.answer) return 'answered-without-value';
+  const lists = fastenersByStretch(run, sheet, nominalPlaces(sheet));
+  const bare = run.stations.length === 0;
+  const lacks = run.stretches.flatMap((stretch, index) => lacksOfStretch(stretch, lists[index] ?? []));
+  const open = lacks.filter((lack) => !CAN_WAIT.has(lack) && (lack !== 'stations' || bare || run.stretches.length > 1));
+  return run.line !== null && open.length === 0 ? 'done' : 'open';
+}
 
 function openAsk(sheet: Sheet, piece: string, on: string, id: string): string | null {
   for (const ask of sheet.asks) {

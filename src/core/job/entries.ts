@@ -112,6 +112,8 @@ export const payloads = {
     z.object({ run: Id, field: z.literal('presence'), value: Presence }),
     z.object({ run: Id, field: z.literal('planned-count'), value: z.string().check(z.regex(/^[0-9]{1,3}$/)) }),
   ]),
+  /** The whole edge: not on this boat, or there and not to be measured; until somebody who knew tells more of it. */
+  'run.answer': z.object({ run: Id, answer: NoValue, reason: Line }),
   'photo.add': z.object({
     photo: Id,
     sha256: Sha256,

@@ -1,26 +1,25 @@
 import type { RunDeclaration } from './declarations.ts';
 import type { Payload } from './entries.ts';
 import type { Pieces } from './fold-pieces.ts';
-import { type Gathered, loose } from './gather.ts';
+import { type Gathered, loose, signed } from './gather.ts';
 import type { Registers } from './registers.ts';
 import type { Fastener, SheetRun, Stretch } from './sheet.ts';
-import type { Closure, FastenerType } from './words.ts';
+import { type Closure, FASTENER_OF, type FastenerType, type NoValue } from './words.ts';
 
 interface Declared {
   readonly run: RunDeclaration;
   readonly piece: string;
 }
 
-/** The fastener that closes a stretch, where one does. */
-const FASTENER_OF: Partial<Record<Closure, FastenerType>> = {
+/** What is said of a whole edge by its fastener, in the words of a stretch. An end of a track says which of the two it closes. */
+const CLOSURE_OF: Record<FastenerType, Closure> = {
   snap: 'snap',
   'turn-button': 'turn-button',
-  cord: 'eyelet',
+  eyelet: 'cord',
   hook: 'hook',
-  zip: 'zip-end',
-  track: 'track-end',
-  boltrope: 'track-end',
-  strap: 'strap-end',
+  'track-end': 'track',
+  'zip-end': 'zip',
+  'strap-end': 'strap',
 };
 
 /** Edges with what closes them, and the fasteners along them. Stations are filled in once the readings are known. */
@@ -71,6 +70,10 @@ function registerDetails(gathered: Gathered, registers: Registers, declared: Rea
     if (!declared.has(payload.run)) loose(gathered, entry);
     registers.set(`run:${payload.run}:points`, entry, payload.points.join(' '));
   }
+  for (const { entry, payload } of gathered.of('run.answer')) {
+    if (!declared.has(payload.run)) loose(gathered, entry);
+    registers.set(`run:${payload.run}:answer`, entry, payload.answer);
+  }
   for (const { entry, payload } of gathered.of('stretch.set')) {
     if (!declared.has(payload.run)) loose(gathered, entry);
     registers.set(`stretch:${payload.run}:${payload.from}:${payload.field}`, entry, payload.value);
@@ -83,9 +86,13 @@ function sheetRun({ run, piece }: Declared, registers: Registers, pieces: Pieces
   const ordered = detail('points')?.split(' ') ?? run.points;
   const kept = pieces.drops.kept(piece, ordered);
   const points = kept.length >= 2 ? kept : ordered;
-  const stretches = stretchesOf({ run, piece }, points, registers);
+  const whole: WholeEdge = {
+    type: (detail('type') ?? null) as WholeEdge['type'],
+    presence: (detail('presence') ?? null) as WholeEdge['presence'],
+    count: numberOf(detail('planned-count') ?? null),
+  };
+  const stretches = stretchesOf({ run, piece }, points, registers, whole);
   const first = stretches[0];
-  const count = detail('planned-count');
   const planned = stretches.filter((stretch) => stretch.count !== null);
   return {
     ...run,
@@ -95,43 +102,68 @@ function sheetRun({ run, piece }: Declared, registers: Registers, pieces: Pieces
     manner: (detail('manner') ?? 'cumulative') as SheetRun['manner'],
     line: (detail('line') ?? null) as SheetRun['line'],
     // What is said of the whole edge comes first; otherwise its first stretch speaks for it.
-    type: (detail('type') ?? (first?.closes ? FASTENER_OF[first.closes] : undefined) ?? null) as SheetRun['type'],
-    presence: (detail('presence') ?? first?.presence ?? null) as SheetRun['presence'],
+    type: whole.type ?? (first?.closes ? FASTENER_OF[first.closes] : undefined) ?? null,
+    presence: whole.presence ?? first?.presence ?? null,
     plannedCount:
-      count !== undefined
-        ? Number(count)
-        : planned.length > 0
-          ? planned.reduce((sum, stretch) => sum + (stretch.count ?? 0), 0)
-          : null,
+      whole.count ?? (planned.length > 0 ? planned.reduce((sum, stretch) => sum + (stretch.count ?? 0), 0) : null),
     stations: [],
     stretches,
+    answer: answerOf(run.id, piece, registers, gathered),
   };
 }
+
+const numberOf = (text: string | null): number | null => (text === null ? null : Number(text));
 
 const isDropped = (gathered: Gathered, reading: string): boolean =>
   gathered.of('reading.drop').some(({ payload }) => payload.reading === reading);
 
+/** That an edge has no value stands until somebody who knew of it tells more of the edge. */
+function answerOf(run: string, piece: string, registers: Registers, gathered: Gathered): SheetRun['answer'] {
+  const given = registers.get(`run:${run}:answer`, { on: 'run.answer', piece, subject: run });
+  if (!given) return null;
+  const told = [
+    ...gathered.of('fastener.add'),
+    ...gathered.of('run.detail'),
+    ...gathered.of('run.points'),
+    ...gathered.of('stretch.set'),
+  ];
+  if (told.some(({ entry, payload }) => payload.run === run && gathered.causality.saw(entry.id, given.entry.id)))
+    return null;
+  const reason = gathered.of('run.answer').find(({ entry }) => entry.id === given.entry.id)?.payload.reason ?? '';
+  return { answer: given.value as NoValue, reason, ...signed(given.entry) };
+}
+
+/** What was said of an edge before it had stretches: it holds for each that says nothing of its own. */
+interface WholeEdge {
+  readonly type: FastenerType | null;
+  readonly presence: Stretch['presence'];
+  readonly count: number | null;
+}
+
 /** The stretches of an edge: the first begins at its first point, others where somebody said so. */
-function stretchesOf({ run, piece }: Declared, points: readonly string[], registers: Registers): Stretch[] {
+function stretchesOf(
+  { run, piece }: Declared,
+  points: readonly string[],
+  registers: Registers,
+  whole: WholeEdge,
+): Stretch[] {
   const about = (from: string, field: string) => ({ on: `stretch.${field}`, piece, subject: `${run.id} ${from}` });
   const fact = (from: string, field: Payload<'stretch.set'>['field']): string | null =>
     registers.get(`stretch:${run.id}:${from}:${field}`, about(from, field))?.value ?? null;
   const begins = points.filter((from, i) => i === 0 || (i < points.length - 1 && fact(from, 'begins') === 'yes'));
   return begins.map((from, i): Stretch => {
-    const number = (field: 'count' | 'spacing'): number | null => {
-      const text = fact(from, field);
-      return text === null ? null : Number(text);
-    };
+    const closes = fact(from, 'closes') ?? (whole.type === null ? null : CLOSURE_OF[whole.type]);
+    const presence = fact(from, 'presence') ?? whole.presence;
     return {
       from,
       to: begins[i + 1] ?? points.at(-1) ?? from,
-      closes: fact(from, 'closes') as Stretch['closes'],
-      presence: fact(from, 'presence') as Stretch['presence'],
+      closes: closes as Stretch['closes'],
+      presence: (closes === 'nothing' ? null : presence) as Stretch['presence'],
       into: fact(from, 'into') as Stretch['into'],
       setter: fact(from, 'setter') as Stretch['setter'],
       pulls: fact(from, 'pulls') as Stretch['pulls'],
-      count: number('count'),
-      spacing: number('spacing'),
+      count: numberOf(fact(from, 'count')) ?? (begins.length === 1 ? whole.count : null),
+      spacing: numberOf(fact(from, 'spacing')),
     };
   });
 }

@@ -10,4 +10,5 @@ export { sameContent } from './same-content.ts';
 export * from './sheet.ts';
 export * from './shop-rules.ts';
 export { sisterOf } from './sister.ts';
+export { isOfClosure, lacksOfStretch, type StretchLack } from './stretch-lacks.ts';
 export * from './words.ts';

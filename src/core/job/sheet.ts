@@ -96,7 +96,7 @@ export const Stretch = z.object({
 });
 export type Stretch = z.infer<typeof Stretch>;
 
-/** stations: ids of the readings along the run, in order. stretches: the whole of it, in order. */
+/** stations: ids of the readings along the run, in order. stretches: the whole of it, in order. answer: none here, or could not. */
 export const SheetRun = z.extend(RunDeclaration, {
   piece: Id,
   manner: RunManner,
@@ -106,6 +106,7 @@ export const SheetRun = z.extend(RunDeclaration, {
   plannedCount: z.nullable(z.int()),
   stations: z.array(Id),
   stretches: z.array(Stretch),
+  answer: z.nullable(Answer),
 });
 export type SheetRun = z.infer<typeof SheetRun>;
 

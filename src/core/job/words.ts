@@ -94,6 +94,31 @@ export type Closure = z.infer<typeof Closure>;
 /** Closed by fasteners set one beside the next; the others run along the edge or stand alone. */
 export const SPACED_CLOSURES: ReadonlySet<Closure> = new Set(['snap', 'turn-button', 'cord', 'hook']);
 
+/** Runs along its edge and is closed by a slide or fed in from one end: its ends have places, and it pulls one way. */
+export const SLIDING_CLOSURES: ReadonlySet<Closure> = new Set(['zip', 'track', 'boltrope']);
+
+/** Held on the boat by screws or studs; a zip is sewn, hook-and-loop is glued, a cord goes round what is there. */
+export const SCREWED_CLOSURES: ReadonlySet<Closure> = new Set([
+  'snap',
+  'turn-button',
+  'hook',
+  'track',
+  'boltrope',
+  'strap',
+]);
+
+/** The fastener that stands for a closure, where one does: a slide and a strap by their ends. */
+export const FASTENER_OF: Partial<Record<Closure, FastenerType>> = {
+  snap: 'snap',
+  'turn-button': 'turn-button',
+  cord: 'eyelet',
+  hook: 'hook',
+  zip: 'zip-end',
+  track: 'track-end',
+  boltrope: 'track-end',
+  strap: 'strap-end',
+};
+
 /** What a fastener is screwed into. */
 export const Into = z.enum(['laminate', 'cored-laminate', 'wood', 'metal', 'tube', 'glass', 'cloth', 'unknown']);
 export type Into = z.infer<typeof Into>;

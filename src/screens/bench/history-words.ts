@@ -64,6 +64,8 @@ const words: Say = {
     sayBench().history.answer(readingTitle(sheet, reading), noValue(answer), reason),
   'fastener.add': ({ run, type, presence }, { sheet }) =>
     sayBench().history.fastener(runTitle(sheet, run), say().general.fasteners[type], say().general.presence[presence]),
+  'run.answer': ({ run, answer, reason }, { sheet }) =>
+    sayBench().history.answer(runTitle(sheet, run), noValue(answer), reason),
   'run.detail': (detail, { sheet }) =>
     sayBench().history.run(
       runTitle(sheet, detail.run),

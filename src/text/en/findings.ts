@@ -19,8 +19,13 @@ const units: Record<string, string> = {
 const lacks: Record<string, string> = {
   stations: 'no fastener yet',
   line: 'which line it is',
-  type: 'the type of fastener',
-  presence: 'whether the fasteners are there',
+  type: 'what closes it',
+  presence: 'whether that is on the boat already',
+  ends: 'where it begins and ends',
+  pulls: 'which way it pulls',
+  count: 'how many are to be fitted',
+  into: 'what they are screwed into',
+  setter: 'who sets them',
 };
 
 /** By the key of the conflict; permanent keys of core/check/choice-conflicts.ts. */
@@ -50,10 +55,15 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
     numbers.answer === null ? `Photo “${names[0]}”: not taken yet.` : `No photo “${names[0]}” (${numbers.reason}).`,
   'missing-mark': ({ names }) => `Not marked on a photo yet: ${names.slice(0, 2).join(', ')}.`,
   'missing-answer': ({ names }) => `Not answered yet: ${names[0]}`,
-  'missing-run': ({ names, numbers, show }) =>
-    numbers.lack === 'rest'
-      ? `${names[0]}: ${show('rest')} of the edge has no fastener. Was that the last one?`
-      : `${names[0]}: ${lacks[String(numbers.lack)] ?? 'not complete'}.`,
+  'missing-run': ({ names, numbers, show }) => {
+    const name = numbers.from === null ? names[0] : `${names[0]}, ${numbers.from} to ${numbers.to}`;
+    if (numbers.lack === 'rest') return `${name}: ${show('rest')} of the edge has no fastener. Was that the last one?`;
+    if (numbers.lack === 'could-not')
+      return `${name}: could not be measured (${numbers.reason}). The cloth depends on it.`;
+    if (numbers.lack === 'none-here')
+      return `${name}: answered “none here” (${numbers.reason}). The guide expects it; is that so?`;
+    return `${name}: ${lacks[String(numbers.lack)] ?? 'not complete'}.`;
+  },
   'implausible-value': ({ names, numbers, show }) => {
     const value = numbers.quantity === 'angle' ? 'This angle' : show('value');
     const unit = numbers.unit === null ? '' : ` Was the tape in ${units[String(numbers.unit)] ?? numbers.unit}?`;

@@ -211,6 +211,13 @@ export class Job {
     return this;
   }
 
+  /** Facts about the stretch of a run that begins at a point. */
+  stretch(run: string, from: string, facts: Record<string, string>): this {
+    for (const [field, value] of Object.entries(facts))
+      this.add('stretch.set', { run: runId(run), from: pointId(from), field, value });
+    return this;
+  }
+
   sheet(): Sheet {
     return fold(this.entries);
   }

@@ -35,6 +35,21 @@ describe(key, () => {
     expect(run([30, 330, 630]).of(key, { limits })).toEqual([]);
     expect(run([30, 180, 480]).of(key, { limits })).toHaveLength(1);
   });
+  it('says nothing across a zip between two rows of snaps, nor of ends where no row begins', () => {
+    const points = { A: [0, 0, 0], B: [500, 0, 0], C: [1500, 0, 0], D: [2000, 0, 0] } as const;
+    const job = new Job().piece({
+      points: Object.fromEntries(Object.entries(points).map(([label, [x, y, z]]) => [label, [x, y, z]])),
+      readings: [{ name: 'whole', kind: 'girth', points: ['A', 'D'], run: 'edge' }],
+      runs: [{ name: 'edge', points: ['A', 'B', 'C', 'D'], whole: 'whole' }],
+    });
+    job.takes({ whole: 2000 }).runDetails('edge', { line: 'fastener-line' });
+    job.stretch('edge', 'A', { closes: 'nothing' });
+    job.stretch('edge', 'B', { begins: 'yes', closes: 'snap', presence: 'there' });
+    job.stretch('edge', 'C', { begins: 'yes', closes: 'zip', presence: 'planned', pulls: 'aft', setter: 'shop' });
+    expect(job.fasteners('edge', [540, 700, 860, 1020, 1180, 1340, 1460]).findings()).toEqual([]);
+    job.stretch('edge', 'B', { closes: 'zip', pulls: 'aft' });
+    expect(job.of(key)).toEqual([]);
+  });
   it('leaves a last gap that is much too wide to missing-run', () => {
     expect(run([30, 180], 'cumulative', 900).of(key)).toEqual([]);
   });

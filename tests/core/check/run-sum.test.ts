@@ -32,6 +32,12 @@ describe(key, () => {
   it('says nothing when the last gap was not measured and is short', () => {
     expect(run({ whole: 660, places: GAPS }).findings()).toEqual([]);
   });
+  it('says nothing of a bare end that is to be fitted later', () => {
+    const job = run({ whole: 810, places: GAPS });
+    expect(job.of(key)).toHaveLength(1);
+    job.runDetails('edge', { presence: 'planned' });
+    expect(job.of(key)).toEqual([]);
+  });
   it('says nothing while a gap is unmeasured', () => {
     expect(run({ whole: 660, places: [30, null, 150], closing: 30 }).of(key)).toEqual([]);
   });

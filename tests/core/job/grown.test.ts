@@ -141,6 +141,38 @@ describe('an edge', () => {
     });
   });
 
+  it('told as a whole, as jobs were before, is told so of every stretch that says nothing of its own', () => {
+    const phone = begunPhone();
+    phone.does('point.add', point(C, 'P3'));
+    phone.does('run.points', { run: RUN, points: [A, C, B] });
+    phone.does('run.detail', { run: RUN, field: 'type', value: 'snap' });
+    phone.does('run.detail', { run: RUN, field: 'presence', value: 'planned' });
+    phone.does('run.detail', { run: RUN, field: 'planned-count', value: '9' });
+    expect(run(phone)?.stretches).toMatchObject([{ closes: 'snap', presence: 'planned', count: 9 }]);
+    phone.does('stretch.set', { run: RUN, from: C, field: 'begins', value: 'yes' });
+    phone.does('stretch.set', { run: RUN, from: C, field: 'closes', value: 'nothing' });
+    expect(run(phone)).toMatchObject({
+      type: 'snap',
+      plannedCount: 9,
+      stretches: [
+        { closes: 'snap', presence: 'planned', count: null },
+        { closes: 'nothing', presence: null, count: null },
+      ],
+    });
+  });
+
+  it('that could not be measured is so until somebody who knew of it tells more', () => {
+    const phone = begunPhone();
+    const other = phone.copy();
+    phone.does('run.answer', { run: RUN, answer: 'could-not', reason: 'weather' });
+    expect(run(phone)?.answer).toMatchObject({ answer: 'could-not', reason: 'weather' });
+    const elsewhere = other.does('run.detail', { run: RUN, field: 'line', value: 'boat-edge' });
+    phone.entries.push(elsewhere);
+    expect(run(phone)?.answer).not.toBeNull();
+    phone.does('stretch.set', { run: RUN, from: A, field: 'closes', value: 'zip' });
+    expect(run(phone)?.answer).toBeNull();
+  });
+
   it('answered in two ways at once is a dispute about that stretch', () => {
     const phone = begunPhone();
     const other = phone.copy();

@@ -2,6 +2,7 @@ import type { SheetRun } from '../../job/index.ts';
 import { aboutReading, type Context, isMeasured, type Measured, takeIds } from '../context.ts';
 import type { Draft, Rule } from '../rule.ts';
 import { isSpaced, neighbours, restOf, type Station, stationsOf } from '../stations.ts';
+import { isRow, stretched, together } from '../stretched.ts';
 
 /**
  * Spacing of fasteners outside the shop's limits (defaults: common practice, no source), with a little slack: doubt. Where
@@ -49,11 +50,13 @@ function spacing(context: Context, run: SheetRun): Draft[] {
   ];
 }
 
-/** Spacing between neighbouring fasteners that were measured and lie in order. */
+/** Spacing between neighbouring fasteners of one stretch that were measured and lie in order. */
 function gapsOf(context: Context, run: SheetRun): Gap[] {
+  const parts = stretched(context, run);
   return neighbours(stationsOf(context, run)).flatMap(([before, station]): Gap[] => {
     const [from, to] = [before.reading, station.reading];
     if (!isSpaced(run, before) || !isSpaced(run, station) || !isMeasured(to)) return [];
+    if (!together(parts, before.fastener, station.fastener)) return [];
     if (run.manner === 'gaps') return to.value > 0 ? [{ readings: [to], value: to.value }] : [];
     return isMeasured(from) && to.value > from.value ? [{ readings: [to, from], value: to.value - from.value }] : [];
   });
@@ -75,11 +78,29 @@ function ends(context: Context, run: SheetRun): Draft[] {
       basis: takeIds(...readings),
     });
   const [from, to] = [run.points[0], run.points.at(-1)];
-  if (first && from && isSpaced(run, first) && isMeasured(first.reading) && first.reading.value > allowed)
+  const parts = stretched(context, run);
+  const isIn = (part: (typeof parts)[number] | undefined, { fastener }: Station): boolean =>
+    part !== undefined && isRow(part) && fastener !== null && part.fasteners.includes(fastener);
+  if (
+    first &&
+    from &&
+    isIn(parts[0], first) &&
+    isSpaced(run, first) &&
+    isMeasured(first.reading) &&
+    first.reading.value > allowed
+  )
     add('first', from, first, first.reading.value, [first.reading]);
   const rest = run.manner === 'cumulative' ? restOf(context, run) : null;
   const widest = context.limits.fastenerGap.max * (1 + context.limits.slack);
-  if (last && to && rest && isSpaced(run, last) && rest.value > allowed && rest.value <= widest)
+  if (
+    last &&
+    to &&
+    rest &&
+    isIn(parts.at(-1), last) &&
+    isSpaced(run, last) &&
+    rest.value > allowed &&
+    rest.value <= widest
+  )
     add('last', to, last, rest.value, [...rest.readings, rest.whole]);
   return drafts;
 }

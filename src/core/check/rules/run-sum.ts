@@ -3,6 +3,7 @@ import { aboutReading, type Context, takeIds } from '../context.ts';
 import type { Severity } from '../finding.ts';
 import type { Draft, Rule } from '../rule.ts';
 import { reachOf, stationsOf, wholeOf } from '../stations.ts';
+import { isRow, stretched } from '../stretched.ts';
 
 /**
  * The stations of a run against its whole length. Cumulative: the last one lies beyond the whole: stop. Gap to gap: the gaps
@@ -57,6 +58,9 @@ function tooShort(context: Context, run: SheetRun, short: number, tolerance: num
   const { fastenerEnd, fastenerGap, slack } = context.limits;
   const closed = stationsOf(context, run).some((station) => station.fastener === null);
   if (closed) return 'stop';
+  // A zip, planned fasteners or nothing at the end leave no row that should reach it.
+  const last = stretched(context, run).at(-1);
+  if (last && !isRow(last)) return null;
   const share = 1 + slack;
   return short > fastenerEnd * share + tolerance && short <= fastenerGap.max * share + tolerance ? 'doubt' : null;
 }

@@ -82,7 +82,9 @@ function settle({ on, piece, subject }: Dispute, value: string): Deed | null {
     run:
       field === 'points'
         ? { kind: 'run.points', payload: { run: subject, points: value.split(' ') } }
-        : { kind: 'run.detail', payload: { run: subject, field, value } },
+        : field === 'answer'
+          ? { kind: 'run.answer', payload: { run: subject, answer: value, reason: '' } }
+          : { kind: 'run.detail', payload: { run: subject, field, value } },
     stretch: { kind: 'stretch.set', payload: { run, from, field, value } },
     obstruction: { kind: 'obstruction.set', payload: { obstruction: subject, field, value } },
     question: { kind: 'question.answer', payload: { piece, slot: subject, choice: value, text: '' } },

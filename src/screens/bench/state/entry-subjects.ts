@@ -23,6 +23,7 @@ function aboutTape({ kind, payload }: Entry, sheet: Sheet): Subject[] | null {
     case 'fastener.add':
       return [...subject('reading', payload.reading), ...subject('run', payload.run)];
     case 'run.detail':
+    case 'run.answer':
     case 'run.points':
     case 'stretch.set':
       return subject('run', payload.run);
