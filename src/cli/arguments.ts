@@ -1,6 +1,10 @@
 import { parseArgs } from 'node:util';
 
-export type Command = 'adjust' | 'check' | 'convert' | 'table';
+export type Command = 'adjust' | 'check' | 'convert' | 'draw' | 'table';
+
+/** What `draw` writes. */
+export const DRAWN_AS = ['svg', 'dxf', 'points', 'fasteners'] as const;
+export type DrawnAs = (typeof DRAWN_AS)[number];
 
 export interface Call {
   command: Command;
@@ -11,11 +15,13 @@ export interface Call {
   units: 'in' | 'mm';
   keepGood: boolean;
   json: boolean;
+  as: DrawnAs;
+  piece: string | null;
 }
 
 export type Arguments = { ok: true; call: Call } | { ok: true; help: true } | { ok: false; message: string };
 
-const COMMANDS: readonly string[] = ['adjust', 'check', 'convert', 'table'] satisfies Command[];
+const COMMANDS: readonly string[] = ['adjust', 'check', 'convert', 'draw', 'table'] satisfies Command[];
 const isCommand = (word: string | undefined): word is Command => word !== undefined && COMMANDS.includes(word);
 
 const OPTIONS = {
@@ -26,6 +32,8 @@ const OPTIONS = {
   units: { type: 'string', default: 'in' },
   'keep-good': { type: 'boolean', default: false },
   json: { type: 'boolean', default: false },
+  as: { type: 'string', default: 'svg' },
+  piece: { type: 'string' },
 } as const;
 
 /** Reads the words behind the program's name. Never throws. */
@@ -46,8 +54,10 @@ export function readArguments(words: readonly string[]): Arguments {
   const { units, json } = values;
   if (units !== 'in' && units !== 'mm') return { ok: false, message: '--units is in or mm.' };
   if (json && command !== 'adjust') return { ok: false, message: `${command} does not take --json.` };
-  const { out = null, name = null, by } = values;
-  return { ok: true, call: { command, file, out, name, by, units, keepGood: values['keep-good'], json } };
+  const as = DRAWN_AS.find((form) => form === values.as);
+  if (as === undefined) return { ok: false, message: `--as is ${DRAWN_AS.join(', ')}.` };
+  const { out = null, name = null, by, piece = null } = values;
+  return { ok: true, call: { command, file, out, name, by, units, keepGood: values['keep-good'], json, as, piece } };
 }
 
 const parse = (words: readonly string[]) =>

@@ -6,6 +6,7 @@ import { readPacketFile, writePacketFile } from '../device/packet-file/index.ts'
 import { adjusted } from './adjust.ts';
 import { adjustedText } from './adjust-text.ts';
 import { type Call, readArguments } from './arguments.ts';
+import { drawn } from './draw.ts';
 import { labelled } from './labels.ts';
 import { refusalSentence, rowSentence, tableSentences, USAGE } from './usage.ts';
 
@@ -95,6 +96,15 @@ async function act(call: Call, job: Job, world: World): Promise<number> {
       const result = adjusted(job.sheet);
       await put(call, call.json ? `${JSON.stringify(result, null, 2)}\n` : adjustedText(result), world);
       return result.stop ? STOP : FINE;
+    }
+    case 'draw': {
+      const made = drawn(job.sheet, call, { seal: job.packet?.seal ?? null, at: world.now() });
+      if (!made.ok) {
+        world.complain(`${made.message}\n`);
+        return NOT_UNDERSTOOD;
+      }
+      await put(call, made.text, world);
+      return FINE;
     }
     case 'table':
       await put(call, writeTable(job.sheet), world);

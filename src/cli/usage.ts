@@ -3,14 +3,15 @@ import type { PacketRefusal, RowRefusal, TableReading } from '../core/packet/ind
 export const USAGE = `Usage:
   tapetrue check FILE                what is missing, impossible or doubtful, as JSON
   tapetrue adjust FILE [--json]      where the points lie, how sure, which readings do not fit, what to tape next
+  tapetrue draw FILE [--as FORM]     a piece to scale, or its points or fasteners as a list
   tapetrue convert TABLE [options]   a readings table (CSV) as a packet
   tapetrue table FILE                the readings of a packet as CSV
   tapetrue --help
 
 FILE is a packet or a readings table, told by its content; - reads the standard input.
 
-Options of convert, and of adjust, check and table where FILE is a readings table:
-  --out FILE      write here instead of the standard output (adjust, convert, table)
+Options of convert, and of adjust, check, draw and table where FILE is a readings table:
+  --out FILE      write here instead of the standard output (adjust, convert, draw, table)
   --name TEXT     the job's name (default: the file's name)
   --by TEXT       who made the table (default: table)
   --units in|mm   the unit of a number without one (default: in)
@@ -18,6 +19,11 @@ Options of convert, and of adjust, check and table where FILE is a readings tabl
 
 Option of adjust:
   --json          everything, for a program; without it a plain table
+
+Options of draw:
+  --as FORM       svg (real size), dxf, points (CSV) or fasteners (CSV); default svg
+  --piece TEXT    the name of the piece, where a job has more than one (svg, dxf)
+  --units in|mm   the unit of a DXF file (default: in)
 
 Exit code: 0 fine; 1 check or adjust found a stop; 2 the file or the call was not understood.
 `;

@@ -29,12 +29,21 @@ export async function ensureChromium(): Promise<string> {
   );
 }
 
+/** Debian's ezdxf, which reads our drawings back; without it those tests say that they were left out. */
+export function ensureEzdxf(): void {
+  ensurePython('ezdxf', 'reading a drawing back with another program');
+}
+
 /** Debian's scipy, the independent solver of the reference tests; without it those tests say that they were left out. */
 export function ensureScipy(): void {
-  const there = (): boolean => spawnSync('/usr/bin/python3', ['-c', 'import scipy']).status === 0;
+  ensurePython('scipy', 'the comparison with an independent solver');
+}
+
+function ensurePython(module: string, what: string): void {
+  const there = (): boolean => spawnSync('/usr/bin/python3', ['-c', `import ${module}`]).status === 0;
   if (there()) return;
-  if (mayInstall()) install(['python3-scipy']);
-  if (!there()) console.log('python3-scipy is not here: the comparison with an independent solver is left out.');
+  if (mayInstall()) install([`python3-${module}`]);
+  if (!there()) console.log(`python3-${module} is not here: ${what} is left out.`);
 }
 
 function mayInstall(): boolean {

@@ -1,5 +1,5 @@
 import { ensureBuilt } from '../../src/server/setup.mjs';
-import { ensureChromium, ensureScipy } from './chromium.ts';
+import { ensureChromium, ensureEzdxf, ensureScipy } from './chromium.ts';
 import { checkDirections } from './directions.ts';
 import { checkSize } from './size.ts';
 import { type Outcome, type Step, tool } from './step.ts';
@@ -29,6 +29,7 @@ export const steps: readonly Step[] = [
 
 function unitTests(): Promise<Outcome> {
   ensureScipy();
+  ensureEzdxf();
   return runTests('unit');
 }
 

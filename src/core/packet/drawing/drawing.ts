@@ -1,0 +1,62 @@
+/** A place on a drawing, mm: to the right, and up. On a plan the bow is up and starboard to the right. */
+export type Flat = readonly [number, number];
+
+/** Layers by plain names that any program takes. */
+export const LAYERS = [
+  'OUTLINE',
+  'EDGE',
+  'POINT',
+  'MARK',
+  'FASTENER',
+  'OBSTRUCTION',
+  'DIMENSION',
+  'ALLOWANCE',
+  'TEXT',
+] as const;
+export type Layer = (typeof LAYERS)[number];
+
+export type Entity =
+  | { readonly type: 'line'; readonly layer: Layer; readonly points: readonly Flat[]; readonly closed: boolean }
+  | { readonly type: 'circle'; readonly layer: Layer; readonly at: Flat; readonly radius: number }
+  | {
+      readonly type: 'text';
+      readonly layer: Layer;
+      readonly at: Flat;
+      readonly text: string;
+      readonly height: number;
+      readonly anchor: 'start' | 'middle';
+    };
+
+/** A piece drawn to scale, whatever it is written as. block: the lines of text that say what it is and of which state. */
+export interface Drawing {
+  readonly system: 'imperial' | 'metric';
+  readonly entities: readonly Entity[];
+  readonly block: readonly string[];
+  /** Every point in space, mm: what a piece that is not flat is cut by instead. */
+  readonly space: readonly { readonly label: string; readonly at: readonly [number, number, number] }[];
+  readonly flat: boolean;
+}
+
+/** What a drawing says in words. */
+export interface DrawingWords {
+  /** On a piece that is not flat. */
+  readonly notFlat: string;
+  /** Where the shape is drawn from readings that nobody adjusted. */
+  readonly sketched: string;
+  readonly measuredTo: (line: string) => string;
+  readonly lineUnknown: string;
+  readonly lines: Readonly<Record<'finished-edge' | 'fastener-line' | 'boat-edge', string>>;
+  readonly allowance: (width: string) => string;
+  readonly unit: (unit: 'in' | 'mm') => string;
+  readonly state: (state: string, at: string) => string;
+  readonly seal: (seal: string) => string;
+  readonly cleared: (who: string, when: string) => string;
+  readonly notCleared: string;
+  readonly demo: string;
+}
+
+/** Control characters, halves of characters, and marks that would carry a label across the drawing by turning its direction. */
+const UNPRINTABLE = /[\p{Cc}\p{Surrogate}\u2028\u2029\ufffe\uffff\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu;
+
+/** One line that can be drawn as it stands. */
+export const printable = (text: string): string => text.replace(UNPRINTABLE, ' ');

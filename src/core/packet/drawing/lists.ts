@@ -1,0 +1,63 @@
+import type { PieceJudgement } from '../../check/index.ts';
+import { solutionOf } from '../../check/index.ts';
+import { type Place, stationsOn } from '../../cloth/index.ts';
+import type { Sheet } from '../../job/index.ts';
+import { writeCsv } from '../csv.ts';
+
+const digits = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
+
+/**
+ * Every point of a job's pieces as CSV: label, role, x forward, y port, z up in mm in the piece's own frame, how sure it is
+ * (mm at 95 %, relative to its marks and neighbours) and whether the readings fix it. Cells a spreadsheet would compute are
+ * written so that it does not.
+ */
+export function pointsCsv(sheet: Sheet, pieces: ReadonlyMap<string, PieceJudgement>): string {
+  const rows = sheet.pieces.flatMap(({ id: piece, name }) => {
+    const judgement = pieces.get(piece);
+    const solution = judgement ? solutionOf(judgement.adjustment) : null;
+    const results = new Map(solution?.points.map((result) => [result.id, result]));
+    return sheet.points
+      .filter((point) => point.pieces.includes(piece))
+      .map(({ id, label, role, sides }) => {
+        const result = results.get(id);
+        const place = result && result.state !== 'floating' ? result.position.map(digits) : ['', '', ''];
+        const sure = result?.relative95 ?? null;
+        return [
+          name,
+          label,
+          role,
+          sides.join(' '),
+          ...place,
+          sure === null ? '' : digits(sure),
+          result?.state ?? 'not measured',
+        ];
+      });
+  });
+  return writeCsv([['piece', 'point', 'role', 'sides', 'x mm', 'y mm', 'z mm', 'sure mm 95 %', 'state'], ...rows]);
+}
+
+/** Every fastener with its place along its edge and, where the shape is known, in the piece's frame, mm. */
+export function fastenersCsv(sheet: Sheet, placesOf: (piece: string) => ReadonlyMap<string, Place>): string {
+  const readings = new Map(sheet.readings.map((reading) => [reading.id, reading]));
+  const label = (id: string | undefined): string => sheet.points.find((point) => point.id === id)?.label ?? '';
+  const rows = sheet.runs.flatMap((run) => {
+    const places = new Map(stationsOn(run, sheet, placesOf(run.piece)).map(({ reading, place }) => [reading, place]));
+    const piece = sheet.pieces.find(({ id }) => id === run.piece)?.name ?? '';
+    return run.stations.map((id, index) => {
+      const fastener = sheet.fasteners.find(({ reading }) => reading === id);
+      const value = readings.get(id)?.value ?? null;
+      return [
+        piece,
+        `${label(run.points[0])}-${label(run.points.at(-1))}`,
+        String(index + 1),
+        fastener?.type ?? '',
+        fastener?.presence ?? '',
+        run.manner,
+        value === null ? '' : digits(value),
+        ...(places.get(id)?.map(digits) ?? ['', '', '']),
+      ];
+    });
+  });
+  const heads = ['piece', 'edge', 'number', 'type', 'presence', 'taped', 'reading mm', 'x mm', 'y mm', 'z mm'];
+  return writeCsv([heads, ...rows]);
+}

@@ -1,0 +1,72 @@
+import { type Drawing, type Entity, type Flat, printable } from './drawing.ts';
+
+/** mm round the drawing. */
+const MARGIN = 40;
+
+const STROKES: Partial<Record<Entity['layer'], string>> = {
+  OUTLINE: 'stroke="#111" stroke-width="2"',
+  EDGE: 'stroke="#111" stroke-width="1.2"',
+  ALLOWANCE: 'stroke="#111" stroke-width="1" stroke-dasharray="12 6"',
+  FASTENER: 'stroke="#111" stroke-width="1"',
+  OBSTRUCTION: 'stroke="#111" stroke-width="1" stroke-dasharray="4 3"',
+  DIMENSION: 'stroke="#888" stroke-width="0.5"',
+};
+
+/**
+ * The drawing as SVG 1.1 in real size: width and height are in mm, one user unit is one mm. Text is escaped and stripped
+ * of what XML has no place for; nothing in it can run.
+ */
+export function svgOf(drawing: Drawing): string {
+  const letter = Math.max(...drawing.entities.map((entity) => (entity.type === 'text' ? entity.height : 0)), 8);
+  const { left, right, top, bottom } = extent(drawing.entities);
+  const lines = drawing.block.map(
+    (line, i) =>
+      `<text x="${mm(left)}" y="${mm(-bottom + letter * 2 + i * letter * 1.4)}" font-size="${mm(letter)}">${xml(line)}</text>`,
+  );
+  const blockWidth = Math.max(0, ...drawing.block.map((line) => [...line].length)) * letter * 0.62;
+  const width = Math.max(right - left, blockWidth) + 2 * MARGIN;
+  const height = top - bottom + (drawing.block.length + 2) * letter * 1.4 + 2 * MARGIN;
+  const box = `${mm(left - MARGIN)} ${mm(-top - MARGIN)} ${mm(width)} ${mm(height)}`;
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="${box}" font-family="sans-serif" fill="#111">`,
+    ...drawing.entities.map(shape),
+    ...lines,
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+function shape(entity: Entity): string {
+  const look = `class="${entity.layer}" fill="none" ${STROKES[entity.layer] ?? 'stroke="#111" stroke-width="1"'}`;
+  switch (entity.type) {
+    case 'line': {
+      const points = entity.points.map(([x, y]) => `${mm(x)},${mm(-y)}`).join(' ');
+      return `<${entity.closed ? 'polygon' : 'polyline'} ${look} points="${points}"/>`;
+    }
+    case 'circle':
+      return `<circle ${look} cx="${mm(entity.at[0])}" cy="${mm(-entity.at[1])}" r="${mm(entity.radius)}"/>`;
+    case 'text': {
+      const grey = entity.layer === 'DIMENSION' ? ' fill="#555"' : '';
+      return `<text class="${entity.layer}"${grey} x="${mm(entity.at[0])}" y="${mm(-entity.at[1])}" font-size="${mm(entity.height)}" text-anchor="${entity.anchor}">${xml(entity.text)}</text>`;
+    }
+  }
+}
+
+function extent(entities: readonly Entity[]): { left: number; right: number; top: number; bottom: number } {
+  const places = entities.flatMap((entity): readonly Flat[] => (entity.type === 'line' ? entity.points : [entity.at]));
+  const [xs, ys] = [places.map(([x]) => x), places.map(([, y]) => y)];
+  return {
+    left: Math.min(...xs, 0),
+    right: Math.max(...xs, 0),
+    top: Math.max(...ys, 0),
+    bottom: Math.min(...ys, 0),
+  };
+}
+
+/** A micrometre is less than anybody draws. Always a point, whatever the phone's own habit. */
+const mm = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
+
+const ENTITIES: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+
+const xml = (text: string): string => printable(text).replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? '');

@@ -1,0 +1,21 @@
+import type { DrawingWords } from '../../core/packet/drawing/index.ts';
+
+/** What stands on a drawing that leaves the app. */
+export const drawing: DrawingWords = {
+  notFlat: 'A PLAN, NOT A CUTTING PATTERN: this piece is not flat. Cut from the points in space.',
+  sketched: 'Drawn from readings that do not fix the shape yet. Do not cut from it.',
+  measuredTo: (line) => `Measured to: ${line}`,
+  lineUnknown: 'Nobody said which line was measured to.',
+  lines: {
+    'finished-edge': 'the finished edge of the cloth',
+    'fastener-line': 'the line of the fasteners',
+    'boat-edge': 'the edge of the boat',
+  },
+  allowance: (width) => `Dashed line: ${width} allowance all round, added to what was measured`,
+  unit: (unit) => (unit === 'in' ? 'Unit of this drawing: inches' : 'Unit of this drawing: millimetres'),
+  state: (state, at) => `State ${state}, written ${at}`,
+  seal: (seal) => `Seal ${seal}`,
+  cleared: (who, when) => `Clear to cut: ${who}, ${when}`,
+  notCleared: 'NOT CLEARED TO CUT',
+  demo: 'Demo: invented boat and people',
+};
