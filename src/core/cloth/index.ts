@@ -1,5 +1,6 @@
 /** From readings to cloth. */
-export { type Outline, outlineOf } from './outline.ts';
+
+export { outlineOf } from '../geometry/index.ts';
 export {
   evenRow,
   isUsual,

@@ -1,5 +1,6 @@
 export { nominalPlaces, placeAlong, pointsAlong, stationsAlong } from './along-run.ts';
 export { lengthsMisfit } from './misfit.ts';
+export { outlineOf } from './outline.ts';
 export {
   boundingBox,
   distance,

@@ -1,6 +1,6 @@
 import { withAllowance } from '../../cloth/allowance.ts';
 import { type Place, runPlaces, stationsOn } from '../../cloth/index.ts';
-import { outlineOf } from '../../cloth/outline.ts';
+import { outlineOf } from '../../geometry/index.ts';
 import type { Sheet, SheetPiece, SheetPoint } from '../../job/index.ts';
 import { formatLength } from '../../length/index.ts';
 import type { Drawing, DrawingWords, Entity, Flat, Layer } from './drawing.ts';
