@@ -11,7 +11,8 @@ import { type Felt, feel } from './page-probe.ts';
 
 const ENTRIES = 1000;
 const PHOTOS = 40;
-const LONGEST_BLOCK_MS = 200;
+const LONGEST_PAUSE_MS = 200;
+const LONGEST_TASK_MS = 50;
 const HEAP_PER_PACKET = 3;
 const SLOWDOWNS = [1, 4];
 const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1);
@@ -80,8 +81,8 @@ function table(slowdown: number, size: number, columns: Record<'opened' | 'sent'
     `| ${slowdown === 1 ? 'this machine' : `page ${slowdown} x slower`}: packet of ${megabytes(size)} MB | wanted | opened | made to send |`,
     '| --- | --- | --- | --- |',
     row('time, ms', '', ({ took }) => ms(took)),
-    row('longest pause, ms', `< ${LONGEST_BLOCK_MS}`, ({ longestPause }) => ms(longestPause)),
-    row('longest task over 50 ms', `< ${LONGEST_BLOCK_MS}`, ({ longestTask }) => ms(longestTask)),
+    row('longest pause, ms', `< ${LONGEST_PAUSE_MS}`, ({ longestPause }) => ms(longestPause)),
+    row('longest task over 50 ms', `< ${LONGEST_TASK_MS}`, ({ longestTask }) => ms(longestTask)),
     row('peak heap, MB', `< ${megabytes(HEAP_PER_PACKET * size)}`, ({ heap }) => megabytes(heap)),
     row('packet, MB', '', (_, bytes) => megabytes(bytes)),
     '',

@@ -66,6 +66,11 @@ function parsePayload(kind: EntryKind, entry: Entry): Payload<EntryKind> | null 
   return payload;
 }
 
+/** Parses an entry's payload ahead of a fold, for callers that must not stand still for as long as a whole fold takes. */
+export function parseAhead(entry: Entry): void {
+  if (isKnownKind(entry.kind)) parsePayload(entry.kind, entry);
+}
+
 /** An entry is in force while no undo that is itself in force names it; so an undo can be undone. */
 function undoneCheck(entries: readonly Entry[]): (id: string) => boolean {
   const undoers = new Map<string, string[]>();

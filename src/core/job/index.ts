@@ -3,6 +3,7 @@ export { declarationOf } from './declaration-of.ts';
 export * from './declarations.ts';
 export * from './entries.ts';
 export { fold } from './fold.ts';
+export { parseAhead } from './gather.ts';
 export { merge } from './merge.ts';
 export { Causality, causalOrder, heads } from './order.ts';
 export { freshIds, renamed } from './renamed.ts';

@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { Entry } from '../../core/job/index.ts';
 import type { StoreFailureCode } from './failure.ts';
+import type { SoFar } from './jobs.ts';
 import type { Imported, JobRead } from './logbook.ts';
 import type { JobSummary, LastCopy, StoredPhoto } from './schema.ts';
 import type { Settings } from './settings.ts';
@@ -46,19 +47,26 @@ export interface Store {
    * and only then. Any other code: it is kept in `unsaved` and tried again with every later append, with `retry` and
    * when the page comes back to the front. An entry that is here already is passed over. Throws on 'conflict' only
    * (an id that is here with other content, or entries of several jobs): then nothing of the call is stored or kept.
+   * 'gone': the job they go on with was deleted meanwhile, from another tab; it comes back with `importEntries` of all
+   * that is still held of it, which takes what is unsaved along, or is let go with `deleteJob`.
    */
   append(entries: readonly Entry[], photos?: readonly StoredPhoto[]): Promise<AppendOutcome>;
   /** Tries to write what is unsaved; `unsaved` tells the outcome. */
   retry(): Promise<void>;
   /** A job's logbook, what is unsaved included; and what is on disk but cannot be read. Empty for an unknown job. */
   readJob(job: string): Promise<JobRead>;
-  /** Latest first. */
-  listJobs(): Promise<JobSummary[]>;
+  /** Latest first. soFar: told what is known already, before the lost and the stale of thousands are read anew. */
+  listJobs(soFar?: SoFar): Promise<JobSummary[]>;
   /**
    * Merges a packet's logbook and pictures, all or nothing. The caller has checked that the bytes have their hashes.
-   * Entries of another job are a 'conflict'.
+   * Entries of another job are a 'conflict'. received: when it came from elsewhere, ISO 8601: then a copy is there.
    */
-  importEntries(job: string, entries: readonly Entry[], photos: readonly StoredPhoto[]): Promise<Imported>;
+  importEntries(
+    job: string,
+    entries: readonly Entry[],
+    photos: readonly StoredPhoto[],
+    received?: string | null,
+  ): Promise<Imported>;
   putPhoto(photo: StoredPhoto): Promise<void>;
   /** Null when it is not here, or cannot be read. */
   getPhoto(sha256: string): Promise<StoredPhoto | null>;

@@ -3,9 +3,14 @@
  * full: no room left. blocked: another tab holds the old version and does not let go. newer: the data on disk was
  * written by a newer version of the app, nothing was touched. closed: the connection is dead and reopening it did
  * not help. private: this window gives no storage at all. conflict: an id that is known here came with other
- * content and was refused. unknown: anything else, with the cause.
+ * content and was refused. gone: the job the entries go on with is not on the disk any more; another tab deleted it.
+ * unknown: anything else, with the cause.
  */
-export type StoreFailureCode = 'full' | 'blocked' | 'newer' | 'closed' | 'private' | 'conflict' | 'unknown';
+export type StoreFailureCode = 'full' | 'blocked' | 'newer' | 'closed' | 'private' | 'conflict' | 'gone' | 'unknown';
+
+/** Codes that speak of what was to be written, not of the disk. */
+const OF_CONTENT: ReadonlySet<StoreFailureCode> = new Set(['conflict', 'gone']);
+export const isOfContent = ({ code }: StoreFailure): boolean => OF_CONTENT.has(code);
 
 export class StoreFailure extends Error {
   override readonly name = 'StoreFailure';
@@ -19,7 +24,7 @@ export class StoreFailure extends Error {
 
 /** Failures after which a fresh attempt on the same database is pointless until something outside changes. */
 export function isLasting(failure: StoreFailure): boolean {
-  return failure.code !== 'full' && failure.code !== 'conflict' && failure.code !== 'unknown';
+  return failure.code !== 'full' && failure.code !== 'unknown' && !isOfContent(failure);
 }
 
 const nameOf = (error: unknown): string =>

@@ -56,6 +56,14 @@ export class HeldBatches {
     return this.#held.peek().flatMap((held) => (held.job === job ? held.entries : []));
   }
 
+  /** Whether earlier entries of the same job wait too, for another reason than that their job is gone. */
+  isAfterOthers(held: Held): boolean {
+    const all = this.#held.peek();
+    return all
+      .slice(0, all.indexOf(held))
+      .some(({ job, failure }) => job === held.job && failure !== null && failure.code !== 'gone');
+  }
+
   photo(sha256: string): StoredPhoto | null {
     for (const held of this.#held.peek()) {
       const found = held.photos.find((photo) => photo.sha256 === sha256);

@@ -5,16 +5,34 @@ import { Id, PieceKind, Sha256 } from '../../core/job/index.ts';
 export const DATABASE = 'tapetrue';
 export const VERSION = 1;
 
-/** How a copy of the job left this device. */
-const CopyWay = z.enum(['shared', 'downloaded', 'sent']);
+/** How a copy of the job left this device; received: it came from elsewhere, so a copy is there. */
+const CopyWay = z.enum(['shared', 'downloaded', 'sent', 'received']);
 
 /** heads: what the copy held; equal to the job's heads while nothing happened since. at: ISO 8601. */
 export const LastCopy = z.object({ heads: z.array(Id), at: z.string(), how: CopyWay });
 export type LastCopy = z.infer<typeof LastCopy>;
 
+/** Raised when the same logbook would give another standing: those of an older edition are made anew. */
+export const STANDING_EDITION = 1;
+
+/**
+ * How far a job is. steps, done: over all pieces; asked: steps the shop asked again. cleared, voided: pieces whose last
+ * clearance stands, or was voided by what came after it.
+ */
+export const JobStanding = z.object({
+  edition: z.literal(STANDING_EDITION),
+  steps: z.int(),
+  done: z.int(),
+  asked: z.int(),
+  cleared: z.int(),
+  voided: z.int(),
+});
+export type JobStanding = z.infer<typeof JobStanding>;
+
 /**
  * One line of the list of jobs: a cache of the logbook, rebuilt whenever it is missing, damaged or stale. Only
  * lastCopy and archived are known nowhere else. entries: how many. lastAt: ISO 8601, the latest by the clocks.
+ * standing: null while it is not known.
  */
 export const JobSummary = z.object({
   id: Id,
@@ -26,13 +44,28 @@ export const JobSummary = z.object({
   lastAt: z.nullable(z.string()),
   heads: z.array(Id),
   demo: z.boolean(),
+  standing: z.nullable(JobStanding),
   lastCopy: z.nullable(LastCopy),
   archived: z.boolean(),
 });
 export type JobSummary = z.infer<typeof JobSummary>;
 
-/** stale: must be rebuilt before it is shown. erasures: the logbook holds some, so a new entry may arrive erased. */
-export const JobRecord = z.extend(JobSummary, { stale: z.boolean(), erasures: z.boolean() });
+/** What of a record only this device knows; each is kept whatever became of the rest. */
+export const OwnFacts = z.object({
+  lastCopy: z.catch(z.nullable(LastCopy), null),
+  archived: z.catch(z.boolean(), false),
+});
+export type OwnFacts = z.infer<typeof OwnFacts>;
+
+/**
+ * stale: only a fold can tell what the names are now. erasures: the logbook holds some, so a new entry may arrive erased.
+ * A standing of another edition, or none as earlier versions wrote it, leaves the rest of the record readable.
+ */
+export const JobRecord = z.extend(JobSummary, {
+  standing: z.catch(z.nullable(JobStanding), null),
+  stale: z.boolean(),
+  erasures: z.boolean(),
+});
 export type JobRecord = z.infer<typeof JobRecord>;
 
 /**

@@ -3,12 +3,13 @@ import type { Entry } from '../../core/job/index.ts';
 import { uuid } from '../clock.ts';
 import { Connection, type ConnectionOptions } from './connection.ts';
 import type { AppendOutcome, PhotoIds, Store, Unsaved } from './contract.ts';
-import { asFailure, isLasting, StoreFailure, type StoreFailureCode } from './failure.ts';
+import { asFailure, isLasting, isOfContent, StoreFailure, type StoreFailureCode } from './failure.ts';
 import { type Held, HeldBatches } from './held.ts';
-import { listSummaries } from './jobs.ts';
+import { listSummaries, type SoFar } from './jobs.ts';
 import {
   appendTo,
   type Imported,
+  isHere,
   type JobRead,
   mergeInto,
   picturesOf,
@@ -124,15 +125,23 @@ class DiskStore implements Store {
     return { entries: this.#held.complete(job, onDisk.entries), damaged: onDisk.damaged };
   }
 
-  listJobs(): Promise<JobSummary[]> {
-    return listSummaries(this.#connection, this.#held);
+  listJobs(soFar?: SoFar): Promise<JobSummary[]> {
+    return listSummaries(this.#connection, this.#held, soFar);
   }
 
-  importEntries(job: string, entries: readonly Entry[], photos: readonly StoredPhoto[]): Promise<Imported> {
+  importEntries(
+    job: string,
+    entries: readonly Entry[],
+    photos: readonly StoredPhoto[],
+    received: string | null = null,
+  ): Promise<Imported> {
     if (entries.some((entry) => entry.job !== job)) return Promise.reject(new StoreFailure('conflict'));
     return this.#inTurn(async () => {
       await this.#writeHeld();
-      return await this.#write((tx) => mergeInto(tx, job, entries, photos), bytesOf(photos));
+      const imported = await this.#write((tx) => mergeInto(tx, job, entries, photos, received), bytesOf(photos));
+      // What was refused because its job was gone has its job again.
+      if (this.#held.entriesOf(job).length > 0) await this.#writeHeld();
+      return imported;
     });
   }
 
@@ -178,6 +187,8 @@ class DiskStore implements Store {
   #setFacts(job: string, facts: Partial<JobRecord>): Promise<void> {
     return this.#inTurn(() =>
       this.#write(async (tx) => {
+        // A job deleted in another tab must not leave a record without entries behind.
+        if (!(await isHere(tx, job)) && this.#held.entriesOf(job).length === 0) return;
         const record = (await readRecord(tx, job)) ?? (await rebuildRecord(tx, job));
         await tx.objectStore('jobs').put({ ...record, ...facts });
       }),
@@ -204,9 +215,12 @@ class DiskStore implements Store {
     return failure;
   }
 
-  async #writeBatch({ job, entries, photos }: Held): Promise<StoreFailure | null> {
+  async #writeBatch(held: Held): Promise<StoreFailure | null> {
+    const { job, entries, photos } = held;
+    // Where the beginning waits in memory, or was cleared away with everything else, half a job is better than none.
+    const alone = (): boolean => this.emptied.peek() || this.#held.isAfterOthers(held);
     try {
-      await this.#write((tx) => appendTo(tx, job, entries, photos), bytesOf(photos));
+      await this.#write((tx) => appendTo(tx, job, entries, photos, alone()), bytesOf(photos));
       return null;
     } catch (error) {
       return asFailure(error);
@@ -223,7 +237,7 @@ class DiskStore implements Store {
       let failure = asFailure(error);
       // While the disk is full, Chromium cannot even open its database again.
       if (failure.code === 'closed' && this.#torn.peek()) failure = new StoreFailure('full', error);
-      if (failure.code !== 'conflict') this.#trouble.value = failure.code;
+      if (!isOfContent(failure)) this.#trouble.value = failure.code;
       throw failure;
     }
   }

@@ -1,13 +1,13 @@
-import { type Entry, fold, heads, isKnownKind, payloads } from '../../core/job/index.ts';
-import type { JobRecord, JobSummary } from './schema.ts';
+import { stepsOf } from '../../core/guide/index.ts';
+import { type Entry, fold, heads, isKnownKind, payloads, type Sheet } from '../../core/job/index.ts';
+import { type JobRecord, type JobStanding, type JobSummary, type OwnFacts, STANDING_EDITION } from './schema.ts';
 
-/** What of a summary only this device knows. */
-export type OwnFacts = Pick<JobSummary, 'lastCopy' | 'archived'>;
-const NO_FACTS: OwnFacts = { lastCopy: null, archived: false };
+export const NO_FACTS: OwnFacts = { lastCopy: null, archived: false };
 
 /** The summary of a whole logbook. */
 export function summarise(job: string, entries: readonly Entry[], facts: OwnFacts = NO_FACTS): JobRecord {
-  const { details, pieces, demo } = fold(entries);
+  const sheet = fold(entries);
+  const { details, pieces, demo } = sheet;
   return {
     id: job,
     name: details.name,
@@ -18,6 +18,7 @@ export function summarise(job: string, entries: readonly Entry[], facts: OwnFact
     lastAt: entries.reduce<string | null>((latest, { at }) => later(latest, at), null),
     heads: heads(entries),
     demo,
+    standing: standingOf(sheet),
     lastCopy: facts.lastCopy,
     archived: facts.archived,
     stale: false,
@@ -25,9 +26,27 @@ export function summarise(job: string, entries: readonly Entry[], facts: OwnFact
   };
 }
 
+/** How far a job is, from its sheet. */
+function standingOf(sheet: Sheet): JobStanding {
+  const steps = sheet.pieces.flatMap((piece) => stepsOf(sheet, piece.id));
+  const count = (...states: string[]): number => steps.filter(({ state }) => states.includes(state)).length;
+  const cleared = new Set(sheet.clearances.filter(({ voidedBy }) => voidedBy.length === 0).map(({ piece }) => piece));
+  const ever = new Set(sheet.clearances.map(({ piece }) => piece));
+  const pieces = sheet.pieces.map(({ id }) => id);
+  return {
+    edition: STANDING_EDITION,
+    steps: steps.length,
+    done: count('done', 'answered-without-value'),
+    asked: count('asked-again'),
+    cleared: pieces.filter((id) => cleared.has(id)).length,
+    voided: pieces.filter((id) => ever.has(id) && !cleared.has(id)).length,
+  };
+}
+
 /**
  * The summary after one more entry of this device: cheap, and exact while the entry names the heads. What only a
- * fold can tell (an undo, an entry that comes late or beside another) makes the summary stale instead.
+ * fold can tell is left open: how far the job is now, and after an undo, or an entry that comes late or beside
+ * another, the names too. The list makes it anew when somebody looks.
  */
 export function extend(record: JobRecord, entry: Entry): JobRecord {
   const seen = new Set(entry.seen);
@@ -37,6 +56,7 @@ export function extend(record: JobRecord, entry: Entry): JobRecord {
     entries: record.entries + 1,
     lastAt: later(record.lastAt, entry.at),
     heads: [...record.heads.filter((id) => !seen.has(id)), entry.id].sort(),
+    standing: null,
     stale: record.stale || !inOrder || entry.kind === 'undo' || entry.kind === 'erase',
     erasures: record.erasures || entry.kind === 'erase',
   };

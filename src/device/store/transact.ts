@@ -58,3 +58,30 @@ export class OneBreath {
     await Promise.all(this.#requests);
   }
 }
+
+/** Longer than this, work inside a transaction does not hold up the page in one stretch; ms. */
+const STRETCH = 8;
+
+/**
+ * Long work inside a transaction, done in stretches so that the page goes on in between. Whenever it does, a request of
+ * ours is under way, so the transaction cannot commit before the work is over: it stays all or nothing.
+ */
+export class Stretches {
+  readonly #transaction: ReadTransaction | WriteTransaction;
+  #began = performance.now();
+
+  constructor(transaction: ReadTransaction | WriteTransaction) {
+    this.#transaction = transaction;
+  }
+
+  /** Between two parts of the work: lets the page go on when the stretch has lasted long enough. */
+  async pause(): Promise<void> {
+    if (performance.now() - this.#began >= STRETCH) await this.rest();
+  }
+
+  /** Before a part that is long by itself: lets the page go on first. */
+  async rest(): Promise<void> {
+    await this.#transaction.objectStore('settings').getKey('none');
+    this.#began = performance.now();
+  }
+}

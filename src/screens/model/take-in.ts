@@ -14,6 +14,8 @@ interface Incoming {
   name: string;
   entries: readonly Entry[];
   photos: readonly PhotoBytes[];
+  /** A packet is a copy that is elsewhere too; a table is not. */
+  isCopy: boolean;
   missing: readonly string[];
 }
 
@@ -24,10 +26,10 @@ export async function takeIn(file: Blob, fileName: string): Promise<TakenIn> {
   const words = say().dock.takeIn;
   const read = await readIncoming(file, fileName);
   if (!read.ok) return { ok: false, lines: [words.refused, ...read.lines] };
-  const { entries, photos, missing, name } = read.incoming;
+  const { entries, photos, missing, name, isCopy } = read.incoming;
   const job = entries[0]?.job ?? '';
   try {
-    const imported = await store().importEntries(job, entries, photos);
+    const imported = await store().importEntries(job, entries, photos, isCopy ? now() : null);
     if (openJob.value?.id === job) await loadJob(job);
     const lines = [words.added(imported.added, name)];
     if (imported.setAside.length > 0) lines.push(words.setAside(imported.setAside.length));
@@ -46,7 +48,7 @@ async function readIncoming(file: Blob, fileName: string): Promise<Read> {
   if (read.kind === 'packet') {
     const { logbook, sheet } = read.packet;
     const name = sheet.details.name || say().dock.jobs.unnamed;
-    return { ok: true, incoming: { name, entries: logbook, photos: read.photos, missing: read.missing } };
+    return { ok: true, incoming: { name, entries: logbook, photos: read.photos, missing: read.missing, isCopy: true } };
   }
   return readIncomingTable(read.text, fileName);
 }
@@ -64,7 +66,7 @@ function readIncomingTable(text: string, fileName: string): Read {
     now,
     keepGood: false,
   });
-  if (table.ok) return { ok: true, incoming: { name, entries: table.entries, photos: [], missing: [] } };
+  if (table.ok) return { ok: true, incoming: { name, entries: table.entries, photos: [], missing: [], isCopy: false } };
   const lines = [words.tables[table.why], ...table.refused.slice(0, MOST_ROWS_NAMED).map(rowText)];
   return {
     ok: false,

@@ -8,6 +8,7 @@ export const store = {
       'The phone closed the storage. Your last entries are kept in this open page and will be written as soon as it answers.',
     private: 'This private window does not keep anything. Use a normal window.',
     conflict: 'Something with the same number but other content was refused. What is stored stays.',
+    gone: 'This job was deleted from this device in another tab. What you entered since is kept in this open page only.',
     unknown: 'The device could not write. Your last entries are kept in this open page. Save a copy now.',
   },
   torn: 'This device ran full and may lose what it stores when the app is closed. Save a copy of every job now, before you close it.',

@@ -78,6 +78,74 @@ describe('importing a packet', () => {
   });
 });
 
+describe('a large packet', () => {
+  const first = opening(job);
+  const logbook = [first, ...Array.from({ length: 600 }, (_, i) => note(job, `n${i}`, [first.id]))];
+
+  it('is merged without holding the page up in one stretch', async () => {
+    let longest = 0;
+    let last = performance.now();
+    const beat = setInterval(() => {
+      longest = Math.max(longest, performance.now() - last);
+      last = performance.now();
+    }, 1);
+    const began = performance.now();
+    await store.importEntries(job, logbook, []);
+    await store.importEntries(job, [...logbook, note(job, 'more', [first.id])], []);
+    clearInterval(beat);
+    expect(longest).toBeLessThan((performance.now() - began) / 3);
+    expect((await store.readJob(job)).entries).toHaveLength(logbook.length + 1);
+  });
+
+  it('is stored whole or not at all, however far it came', async () => {
+    const real = IDBObjectStore.prototype.add;
+    let added = 0;
+    IDBObjectStore.prototype.add = function (value, key) {
+      added += 1;
+      if (added === logbook.length) throw domError('QuotaExceededError');
+      return real.call(this, value, key);
+    };
+    try {
+      await expect(store.importEntries(job, logbook, [])).rejects.toMatchObject({ code: 'full' });
+    } finally {
+      IDBObjectStore.prototype.add = real;
+    }
+    expect(added).toBe(logbook.length);
+    expect(await everything()).toEqual([[], [], []]);
+  });
+
+  it('that holds an id of another job is refused whole, though that shows in the middle of the writing', async () => {
+    const [, , taken] = logbook;
+    const other = uuid();
+    await store.append([{ ...opening(other), id: taken?.id ?? '' }]);
+    const before = await everything();
+    await expect(store.importEntries(job, logbook, [])).rejects.toMatchObject({ code: 'conflict' });
+    expect(await everything()).toEqual(before);
+  });
+});
+
+describe('a packet that came from elsewhere', () => {
+  const AT = '2026-05-05T08:00:00Z';
+  const first = opening(job);
+  const theirs = note(job, 'theirs', [first.id]);
+
+  it('is itself a copy, once', async () => {
+    await store.importEntries(job, [first, theirs], [], AT);
+    const copy = { heads: [theirs.id], at: AT, how: 'received' };
+    expect((await store.listJobs())[0]?.lastCopy).toEqual(copy);
+    await store.importEntries(job, [first, theirs], [], '2026-05-06T08:00:00Z');
+    expect((await store.listJobs())[0]?.lastCopy).toEqual(copy);
+  });
+
+  it('is none of what this device knows beyond it, nor is what the device wrote itself', async () => {
+    await store.importEntries(job, [first], []);
+    expect((await store.listJobs())[0]?.lastCopy).toBeNull();
+    await store.append([note(job, 'mine', [first.id])]);
+    await store.importEntries(job, [first, theirs], [], AT);
+    expect((await store.listJobs())[0]?.lastCopy).toBeNull();
+  });
+});
+
 describe('an erasure', () => {
   const picture = photo(5);
   const first = opening(job);

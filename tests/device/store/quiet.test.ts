@@ -96,6 +96,7 @@ describe('the list of jobs', () => {
         lastAt: '2026-05-04T09:30:00+02:00',
         heads: [customer.id],
         demo: false,
+        standing: { edition: 1, steps: 0, done: 0, asked: 0, cleared: 0, voided: 0 },
         lastCopy: null,
         archived: false,
       },
@@ -129,9 +130,15 @@ describe('the list of jobs', () => {
     await store.append([opening(job)]);
     await onDisk((database) => database.delete('jobs', job));
     expect((await store.listJobs()).map(({ name }) => name)).toEqual(['Wind Rose']);
-    await onDisk((database) => database.put('jobs', { id: job, name: 7 }));
+    await onDisk((database) => database.put('jobs', { id: job, name: 7, archived: true, lastCopy: 'yesterday' }));
     expect((await store.listJobs()).map(({ name }) => name)).toEqual(['Wind Rose']);
-    expect(await onDisk((database) => database.get('jobs', job))).toMatchObject({ name: 'Wind Rose', stale: false });
+    // Whether it was put away is known nowhere else, and could still be read.
+    const facts = { archived: true, lastCopy: null };
+    expect(await onDisk((database) => database.get('jobs', job))).toMatchObject({
+      name: 'Wind Rose',
+      stale: false,
+      ...facts,
+    });
   });
 
   it('remembers the last copy and the archive through every rebuild', async () => {
