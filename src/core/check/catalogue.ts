@@ -14,6 +14,7 @@ import { missingMark } from './rules/missing-mark.ts';
 import { missingPhoto } from './rules/missing-photo.ts';
 import { missingReading } from './rules/missing-reading.ts';
 import { missingRun } from './rules/missing-run.ts';
+import { notMeasuredAgain } from './rules/not-measured-again.ts';
 import { pointFloats } from './rules/point-floats.ts';
 import { pointLoose } from './rules/point-loose.ts';
 import { portStarboard } from './rules/port-starboard.ts';
@@ -62,5 +63,6 @@ export const rules: readonly Rule[] = [
   pointLoose,
   slipUnseen,
   shapeUnknown,
+  notMeasuredAgain,
   unlikeSister,
 ];

@@ -31,6 +31,7 @@ export const RuleKey = z.enum([
   'point-loose',
   'slip-unseen',
   'shape-unknown',
+  'not-measured-again',
   'unlike-sister',
 ]);
 export type RuleKey = z.infer<typeof RuleKey>;

@@ -57,7 +57,7 @@ function networkReading(context: Context, reading: Measured, kind: NetworkReadin
   const last = takes.at(-1);
   const run = reading.run === undefined ? undefined : context.runs.get(reading.run);
   const { baseline, sequence } = reading;
-  const value = agree ? reading.value : (last?.value ?? reading.value);
+  const value = agree || reading.supposed ? reading.value : (last?.value ?? reading.value);
   return {
     id: reading.id,
     kind,
@@ -65,13 +65,14 @@ function networkReading(context: Context, reading: Measured, kind: NetworkReadin
     value: below(reading) ? -Math.abs(value) : value,
     sigma: sigmaFor(context, reading, takes),
     takes: takes.length,
-    confirmed: takes.length > 1 && agree,
+    confirmed: takes.length > 1 && agree && !reading.supposed,
     ...(baseline ? { baseline } : {}),
     ...(kind === 'running' && curved(context, run) ? { shape: 'unknown' as const } : {}),
     ...(sequence === undefined ? {} : { sequence }),
     ...(reading.run === undefined ? {} : { run: reading.run }),
     ...(reading.toward && SIDES.has(reading.toward) ? { direction: reading.toward as Side } : {}),
-    ...(last && last.unit !== 'deg' ? { text: last.text, unit: last.unit } : {}),
+    // What was typed is no hint to a slip in a value that nobody typed.
+    ...(last && last.unit !== 'deg' && !reading.supposed ? { text: last.text, unit: last.unit } : {}),
   };
 }
 

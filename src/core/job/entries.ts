@@ -73,6 +73,11 @@ export const payloads = {
     sigma: z.optional(z.number().check(z.gt(0))),
   }),
   'take.strike': z.object({ take: Id, reason: Line }),
+  /**
+   * The shop goes by another value than was read, since a slip was named. basis: the takes that counted then (sorted ids);
+   * once another counts it lapses. The takes stay. slip: what the slip is thought to be. value: mm or radians.
+   */
+  'reading.suppose': z.object({ reading: Id, value: z.number(), text: Line, slip: Slot, basis: Subjects }),
   'reading.answer': z.object({ reading: Id, answer: NoValue, reason: Line }),
   'run.add': z.object({ piece: Id, run: RunDeclaration, after: z.optional(Slot) }),
   /** The points of an edge in another order, or with one more or less. */

@@ -63,6 +63,7 @@ function leftWithPoint(reading: SheetReading, { drops }: Pieces): Gone | undefin
 function readAll(gathered: Gathered, registers: Registers, declared: ReadonlyMap<string, Declared>): SheetReading[] {
   const takes = foldTakes(gathered, declared);
   const expected = foldExpected(gathered, declared);
+  const supposed = foldSupposed(gathered, declared);
   const reasons = new Map<string, string>();
   for (const { entry, payload } of gathered.of('reading.answer')) {
     if (!declared.has(payload.reading)) loose(gathered, entry);
@@ -83,10 +84,36 @@ function readAll(gathered: Gathered, registers: Registers, declared: ReadonlyMap
             ...signed(given.entry),
           }
         : null;
-    const value = counted.length === 0 ? null : counted.reduce((sum, take) => sum + take.value, 0) / counted.length;
+    const basis = counted.map((take) => take.id).sort();
+    const guess = counted.length === 0 ? undefined : supposed.get(`${id} ${basis.join('+')}`);
+    const mean = counted.length === 0 ? null : counted.reduce((sum, take) => sum + take.value, 0) / counted.length;
+    const value = guess?.value ?? mean;
     const state = value !== null ? 'measured' : (answer?.answer ?? 'open');
-    return { ...declaration, piece, takes: own, answer, value, state, expected: expected.get(id) ?? null };
+    return {
+      ...declaration,
+      piece,
+      takes: own,
+      answer,
+      value,
+      state,
+      supposed: guess ?? null,
+      expected: expected.get(id) ?? null,
+    };
   });
+}
+
+/** By reading and the takes it rests on: another take, or one struck out, is another basis. */
+function foldSupposed(
+  gathered: Gathered,
+  declared: ReadonlyMap<string, unknown>,
+): ReadonlyMap<string, NonNullable<SheetReading['supposed']>> {
+  const supposed = new Map<string, NonNullable<SheetReading['supposed']>>();
+  for (const { entry, payload } of gathered.of('reading.suppose')) {
+    const { reading, value, text, slip, basis } = payload;
+    if (!declared.has(reading)) loose(gathered, entry);
+    supposed.set(`${reading} ${basis}`, { entry: entry.id, value, text, slip, ...signed(entry) });
+  }
+  return supposed;
 }
 
 function foldExpected(

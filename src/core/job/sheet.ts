@@ -49,8 +49,11 @@ export type Answer = z.infer<typeof Answer>;
 /** What a sister boat measured, for comparison only. value: mm (radians for a lean). */
 const Expected = z.object({ value: z.number(), text: z.string(), from: z.string() });
 
+/** What the shop goes by although nobody has measured it again. value: mm (radians for a lean). */
+const Supposed = z.object({ entry: Id, value: z.number(), text: z.string(), slip: z.string(), ...Signed });
+
 /**
- * A dimension as it stands. value: the mean of the takes that count, null where there is none.
+ * A dimension as it stands. value: the mean of the takes that count, or what the shop supposes; null where there is none.
  * One that is asked for under a condition is here when the condition holds, or when it was read all the same; then it is not needed.
  */
 export const SheetReading = z.extend(ReadingDeclaration, {
@@ -59,6 +62,7 @@ export const SheetReading = z.extend(ReadingDeclaration, {
   answer: z.nullable(Answer),
   value: z.nullable(z.number()),
   state: z.enum(['open', 'measured', 'none-here', 'could-not']),
+  supposed: z.nullable(Supposed),
   expected: z.nullable(Expected),
 });
 export type SheetReading = z.infer<typeof SheetReading>;

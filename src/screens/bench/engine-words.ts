@@ -52,3 +52,6 @@ function slipText(slip: SupposedSlip, sheet: Sheet): string {
 
 export const explanationText = ({ slips }: Explanation, sheet: Sheet): string =>
   slips.map((slip) => slipText(slip, sheet)).join('; ');
+
+/** The name of a kind of slip, as it was stored. */
+export const slipName = (kind: string): string => (say().slips as Record<string, string | undefined>)[kind] ?? kind;

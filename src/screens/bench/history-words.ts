@@ -4,6 +4,7 @@ import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { pointLabel } from '../model/words.ts';
 import { findingText } from '../parts/FindingLine.tsx';
+import { slipName } from './engine-words.ts';
 import {
   choiceText,
   edgeWord,
@@ -34,6 +35,8 @@ const words: Say = {
     sayBench().history.readingDropped(readingTitle(sheet, reading), reason),
   'reading.expect': ({ reading, text, from }, { sheet }) =>
     sayBench().history.expected(readingTitle(sheet, reading), text, from),
+  'reading.suppose': ({ reading, text, slip }, { sheet }) =>
+    sayBench().history.supposed(readingTitle(sheet, reading), text, slipName(slip)),
   'run.add': ({ run }, { sheet }) => sayBench().history.edge(runTitle(sheet, run.id)),
   'run.points': ({ run, points }, { sheet }) =>
     sayBench().history.edgePoints(runTitle(sheet, run), labelsOf(sheet, points)),

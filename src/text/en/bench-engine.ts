@@ -105,6 +105,10 @@ export const benchEngine = {
     read: (text: string) => `The tape was read as ${text}.`,
     notAgain: 'Not read again',
     differ: 'Read again, and the takes differ',
+    use: (value: string, name: string) => `Count ${name} as ${value}`,
+    useAsk: (value: string, name: string) =>
+      `Nobody has measured it again. What was read stays; the shape, the drawings and the checks go by ${value} for ${name} until somebody does.`,
+    useSure: 'Yes, count it so',
     readTwice: 'Read again, and the takes agree',
     beliefs: (chance: number) =>
       chance >= 0.95

@@ -83,6 +83,7 @@ export const bench = {
     state: 'State',
     noTake: 'none',
     struck: (reason: string, who: string) => `struck out: ${reason} (${who})`,
+    supposed: 'counted so by the shop, not measured again',
     mean: (takes: number) => `mean of ${takes}`,
     states: {
       open: 'open',
@@ -241,6 +242,7 @@ export const bench = {
     relabelled: (label: string) => `A point is called ${label} now`,
     readingDropped: (name: string, reason: string) => `Not asked any more: ${name} (${reason})`,
     expected: (name: string, text: string, from: string) => `${name} was ${text} on ${from}`,
+    supposed: (name: string, text: string, slip: string) => `${name} counts as ${text} (${slip}), not measured again`,
     edge: (name: string) => `Edge added: ${name}`,
     edgePoints: (name: string, labels: string) => `${name} now runs ${labels}`,
     stretch: (edge: string, from: string, field: string, value: string) => `${edge}, from ${from}: ${field} ${value}`,

@@ -122,6 +122,8 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
   'reading-unchecked': ({ names }) => `${names[0]}: nothing else would show a slip here. Read it a second time.`,
   'point-loose': ({ names, show }) =>
     `${names[0]} is only sure within ${show('sure')}; the piece needs ${show('limit')}.`,
+  'not-measured-again': ({ names, numbers, show }) =>
+    `${names[0]}: read as ${numbers.read}, counted as ${show('value')} by the shop. Nobody has measured it again.`,
   'shape-unknown': ({ names }) =>
     `${names[0]}: no shape could be computed from these readings. Look for one far off, or take another tape.`,
   'slip-unseen': ({ names, show }) =>

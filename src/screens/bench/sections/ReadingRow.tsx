@@ -48,7 +48,10 @@ export function ReadingRow({ reading, job, wide, lit, engine }: Props) {
         </td>
         <td class="number">
           {readingValue(reading, job.sheet)}
-          {counted(reading) > 1 && <span class="small quiet bench-under">{words.mean(counted(reading))}</span>}
+          {reading.supposed && <StateMark mark="doubt">{words.supposed}</StateMark>}
+          {counted(reading) > 1 && !reading.supposed && (
+            <span class="small quiet bench-under">{words.mean(counted(reading))}</span>
+          )}
           {engine && <Adjusted reading={reading} engine={engine} sheet={job.sheet} />}
         </td>
         {wide && <td>{readBy(reading)}</td>}

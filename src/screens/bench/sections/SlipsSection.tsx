@@ -7,6 +7,7 @@ import { readingTitle } from '../names.ts';
 import { alsoAsk, isReadingAsked } from '../state/ask-draft.ts';
 import { isConfirmed, suspicion } from '../state/engine-view.ts';
 import { isSelected, selected, toggle } from '../state/selection.ts';
+import { CountInstead, canBeCounted } from './CountInstead.tsx';
 import { bringRow, Section } from './Section.tsx';
 import { TapesThatDecide } from './TapesThatDecide.tsx';
 
@@ -76,6 +77,7 @@ function Explained({ explanation, job, piece, lit }: ExplainedProps) {
       {slips.map(({ reading }) => (
         <Standing key={reading} reading={reading} job={job} piece={piece} several={slips.length > 1} />
       ))}
+      {slips.every(canBeCounted) && <CountInstead slips={slips} sheet={sheet} />}
     </li>
   );
 }

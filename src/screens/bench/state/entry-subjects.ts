@@ -12,6 +12,7 @@ function aboutTape({ kind, payload }: Entry, sheet: Sheet): Subject[] | null {
     case 'take.add':
     case 'reading.drop':
     case 'reading.expect':
+    case 'reading.suppose':
     case 'reading.answer':
       return subject('reading', payload.reading);
     case 'take.strike':
