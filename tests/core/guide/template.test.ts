@@ -70,7 +70,7 @@ describe('a piece declared anew', () => {
         const made = redeclare(piece, counter(99));
         const before = JSON.stringify(piece);
         const after = JSON.stringify(made);
-        const [old, fresh] = [before.match(UUID) ?? [], after.match(UUID) ?? []];
+        const [old, fresh]: [string[], string[]] = [before.match(UUID) ?? [], after.match(UUID) ?? []];
         expect(fresh.filter((one) => old.includes(one))).toEqual([]);
         const back = new Map(fresh.map((one, index) => [one, old[index] ?? '']));
         expect(new Set(back.values()).size).toBe(new Set(fresh).size);
