@@ -4,8 +4,8 @@ import { guideNamed } from './demo-bow.ts';
 import { Measured } from './measured.ts';
 
 const key = 'not-measured-again';
-/** Digits swapped in one tape of the cover: 3000 mm is nowhere near. */
-const swapped = () => new Measured(guideNamed('open-bow'), { system: 'metric', typed: { 'W1-T': '3732 mm' } });
+/** Digits swapped in one tape of the cover: 92 7/8 in is the truth. */
+const swapped = () => new Measured(guideNamed('open-bow'), { typed: { 'W1-T': '29 7/8' } });
 const liveTakes = (made: Measured): string =>
   (made.job.sheet().readings.find(({ id }) => id === made.reading('W1-T'))?.takes ?? [])
     .filter(({ struck }) => struck === null)
@@ -24,7 +24,7 @@ const said = (made: Measured) => judge(made.job.sheet()).findings.filter(({ rule
 const CONTRADICTIONS: readonly string[] = ['reading-doubted', 'impossible-triangle', 'implausible-value'];
 const doubted = (made: Measured) =>
   judge(made.job.sheet()).findings.filter(({ rule }) => CONTRADICTIONS.includes(rule));
-const truth = Math.round(Math.hypot(2180, 900));
+const truth = 92.875 * 25.4;
 
 describe(key, () => {
   it('says nothing of readings that count as they were read', () => {
@@ -36,12 +36,12 @@ describe(key, () => {
     const made = swapped();
     expect(doubted(made)).not.toEqual([]);
     suppose(made, truth);
-    expect(said(made)).toMatchObject([{ severity: 'note', numbers: { value: truth, read: '3732 mm' } }]);
+    expect(said(made)).toMatchObject([{ severity: 'note', numbers: { value: truth, read: '29 7/8' } }]);
     expect(doubted(made)).toEqual([]);
     const reading = made.job.sheet().readings.find(({ id }) => id === made.reading('W1-T'));
     expect(reading).toMatchObject({
       value: truth,
-      takes: [{ text: '3732 mm', value: 3732, struck: null }],
+      takes: [{ text: '29 7/8', value: 29.875 * 25.4, struck: null }],
     });
   });
 
