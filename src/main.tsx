@@ -2,6 +2,7 @@ import { render } from 'preact';
 import { StoreFailure } from './device/store/index.ts';
 import { App } from './screens/App.tsx';
 import { startOutside } from './screens/model/outside.ts';
+import { readPadSettings } from './screens/model/pad-settings.ts';
 import { followAddress } from './screens/model/route.ts';
 import { startServices } from './screens/model/services.ts';
 import { StartFailed } from './screens/StartFailed.tsx';
@@ -17,6 +18,7 @@ async function start(): Promise<void> {
   if (!root) return;
   try {
     const store = await startServices();
+    await readPadSettings(store);
     followAddress();
     startOutside(store);
     render(<App />, root);

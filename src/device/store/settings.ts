@@ -11,6 +11,12 @@ export const settingShapes = {
   place: z.object({ job: Id, piece: z.nullable(Id), step: z.nullable(z.union([Slot, Id])) }),
   units: z.object({ system: System, fraction: z.union([z.literal(8), z.literal(16), z.literal(32)]) }),
   theme: z.enum(['system', 'light', 'dark']),
+  /** The hand that holds the phone, and the metric unit the length pad stands on. */
+  'pad.hand': z.enum(['right', 'left']),
+  'pad.unit': z.enum(['mm', 'cm', 'm']),
+  /** How a reading that was accepted is answered. */
+  vibrate: z.boolean(),
+  'read-back': z.boolean(),
   /** When the person put the offer to install away; ISO 8601. */
   'install.dismissed': z.string(),
 } as const;

@@ -10,6 +10,7 @@ import { bytesText } from '../model/words.ts';
 import { InstallOffer } from '../parts/StorageWarning.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { UnitsField } from '../parts/UnitsField.tsx';
+import { PadSettings } from './PadSettings.tsx';
 
 const THEMES = ['system', 'light', 'dark'] as const satisfies readonly Setting<'theme'>[];
 
@@ -50,6 +51,7 @@ export function KeepScreen() {
           ))}
         </div>
       </section>
+      <PadSettings />
       <Storage />
       <section class="stack">
         <h2>{words.install}</h2>

@@ -1,5 +1,5 @@
-import type { Sheet, SheetReading, Who } from '../../core/job/index.ts';
-import { formatLength, type LengthUnit, parseLength } from '../../core/length/index.ts';
+import type { Sheet, SheetReading, TakeUnit, Who } from '../../core/job/index.ts';
+import { formatLength, type LengthParts, type LengthUnit, parseLength } from '../../core/length/index.ts';
 import { pieceWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
 
@@ -19,6 +19,38 @@ const defaultUnit = (sheet: Pick<Sheet, 'system'>): LengthUnit => (sheet.system 
 
 /** What a person typed, read as a length in the job's unit. */
 export const readLength = (text: string, sheet: Pick<Sheet, 'system'>) => parseLength(text, defaultUnit(sheet));
+
+type ReadValue =
+  | { ok: true; value: number; unit: TakeUnit; parts: LengthParts }
+  /** In a sentence. */
+  | { ok: false; refusal: string };
+
+/** What a person typed for a reading: degrees for a lean, otherwise a length in the job's unit. */
+export function readValue(text: string, kind: SheetReading['kind'], sheet: Pick<Sheet, 'system'>): ReadValue {
+  if (kind === 'lean') return readDegrees(text);
+  const parsed = readLength(text, sheet);
+  if (parsed.ok) return { ok: true, value: parsed.mm, unit: parsed.unit, parts: parsed.parts };
+  const { refusals, understood } = say().length;
+  const refusal = [refusals[parsed.why], parsed.understood && understood(parsed.understood)].filter(Boolean).join(' ');
+  return { ok: false, refusal };
+}
+
+function readDegrees(text: string): ReadValue {
+  const [, sign, digits] = /^([-−]?) ?(\d{1,3}(?:[.,]\d+)?|[.,]\d+) ?(?:°|deg)?$/.exec(text.trim()) ?? [];
+  if (digits === undefined) return { ok: false, refusal: say().length.notDegrees };
+  const degrees = Number(digits.replace(',', '.'));
+  const negative = sign !== '' && degrees > 0;
+  return {
+    ok: true,
+    value: ((negative ? -degrees : degrees) * Math.PI) / 180,
+    unit: 'deg',
+    parts: { form: 'decimal', decimal: degrees, ...(negative && { negative }) },
+  };
+}
+
+/** Kinds that may be below, behind, or lean the other way. */
+const SIGNED: ReadonlySet<SheetReading['kind']> = new Set(['along', 'out', 'height', 'lean']);
+export const maySigned = (kind: SheetReading['kind']): boolean => SIGNED.has(kind);
 
 export const pointLabel = (sheet: Sheet, id: string): string => sheet.points.find((p) => p.id === id)?.label ?? '?';
 

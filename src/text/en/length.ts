@@ -18,5 +18,6 @@ export const length = {
     'too-long': 'That is too long to be a length.',
     'too-large': 'That is longer than any tape.',
   } satisfies Record<LengthRefusal, string>,
+  notDegrees: 'That is not an angle. Type degrees, as 15 or 7.5.',
   understood: (part: string) => `Understood so far: ${part}.`,
 };

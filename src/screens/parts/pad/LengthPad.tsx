@@ -1,8 +1,11 @@
 import type { Signal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
 import type { Sheet } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
-import { fractionKeys, keyFromKeyboard, type PadKey, typed, typedByKeyboard } from './typing.ts';
+import { inTap } from '../../model/answer-back.ts';
+import { choosePad, padSettings } from '../../model/pad-settings.ts';
+import { BackKey, FractionKey, Key, NextKey } from './Key.tsx';
+import { fractionKeys, isQuarter, type MetricUnit, type PadKey, typed, typedByKeyboard, withUnit } from './typing.ts';
+import { useKeyboard } from './use-keyboard.ts';
 
 interface Props {
   /** What is typed. A signal, since a meter that types sends its keys faster than the screen is drawn. */
@@ -13,136 +16,115 @@ interface Props {
   nextDisabled?: boolean;
   /** Next is possible, but not what is hoped for. */
   quietNext?: boolean;
+  /** What is measured may be below or behind: a key for the sign. */
+  signed?: boolean;
+  /** Degrees instead of a length. */
+  angle?: boolean;
   sheet: Pick<Sheet, 'system' | 'fraction'>;
-}
-
-/** The length pad: always in the same place, every key 60 px high, Next under the thumb. */
-export function LengthPad(props: Props) {
-  useKeyboard(props);
-  return props.sheet.system === 'metric' ? <MetricPad {...props} /> : <InchPad {...props} />;
 }
 
 /** Longer than any length; what comes after is noise. */
 const LONGEST = 40;
+const UNITS: readonly MetricUnit[] = ['mm', 'cm', 'm'];
 
-function edit({ text, onEdit }: Pick<Props, 'text' | 'onEdit'>, to: string): void {
-  text.value = to.slice(0, LONGEST);
-  onEdit?.();
-}
-
-function useKeyboard(props: Props): void {
-  const { text, onNext, sheet, nextDisabled } = props;
-  useEffect(() => {
-    const onKey = (event: KeyboardEvent): void => {
-      const target = event.target;
-      const elsewhere = target instanceof HTMLElement && target.closest('input, textarea, select, button, a, dialog');
-      if (event.ctrlKey || event.metaKey || event.altKey || (elsewhere && event.key === 'Enter')) return;
-      if (target instanceof HTMLElement && target.closest('input, textarea, select')) return;
-      if (event.key === 'Enter') {
-        event.preventDefault();
-        if (!nextDisabled || text.value.trim() !== '') onNext();
-        return;
-      }
-      const key = keyFromKeyboard(event.key, sheet.system);
-      if (!key || (elsewhere && event.key === ' ')) return;
-      event.preventDefault();
-      edit(props, typedByKeyboard(text.value, key));
-    };
-    addEventListener('keydown', onKey);
-    return () => removeEventListener('keydown', onKey);
+/**
+ * The length pad: always in the same place, every key 60 px high, Next under the thumb. Digits and quarters on one side,
+ * the finer fractions, or the units, and Next on the side of the hand that holds the phone.
+ */
+export function LengthPad(props: Props) {
+  const { text, onEdit, nextDisabled, quietNext, sheet, angle } = props;
+  const write = (to: string): void => {
+    text.value = to.slice(0, LONGEST);
+    onEdit?.();
+  };
+  const press = (key: PadKey) => () => write(typed(text.value, key));
+  const next = (): void => {
+    inTap();
+    if (sheet.system === 'metric' && !angle) text.value = withUnit(text.value, padSettings.value['pad.unit']);
+    props.onNext();
+  };
+  useKeyboard({
+    system: sheet.system,
+    onKey: (key) => write(typedByKeyboard(text.value, key)),
+    onEnter: () => (!nextDisabled || text.value.trim() !== '') && next(),
   });
+  const decimal = sheet.system === 'metric' || (angle ?? false);
+  const left = padSettings.value['pad.hand'] === 'left';
+  const sign = props.signed && <Key key="±" label="±" spoken={say().dock.pad.sign} press={press({ type: 'sign' })} />;
+  const last = (
+    <NextKey
+      key="next"
+      label={props.nextLabel}
+      press={next}
+      disabled={nextDisabled ?? false}
+      quiet={quietNext ?? false}
+    />
+  );
+  return (
+    <div class={['pad', angle ? 'angle' : decimal && 'metric', left && 'left'].filter(Boolean).join(' ')}>
+      <Digits press={press} decimal={decimal} sheet={sheet} />
+      {!decimal && <Fractions press={press} sheet={sheet} />}
+      {decimal && !angle && <Units press={press} />}
+      <div class="pad-last">{left ? [last, sign] : [sign, last]}</div>
+    </div>
+  );
 }
 
-const DIGIT_ROWS = ['789', '456', '123'];
+type Press = (key: PadKey) => () => void;
 
-function InchPad(props: Props) {
-  const { text, onNext, nextLabel, nextDisabled, quietNext, sheet } = props;
-  const press = (key: PadKey) => () => edit(props, typed(text.value, key));
-  const fractions = fractionKeys(sheet.fraction);
+const DIGITS = [...'789456123'];
+
+function Digits({ press, decimal, sheet }: { press: Press; decimal: boolean; sheet: Props['sheet'] }) {
   const words = say().dock.pad;
   return (
-    <div class="pad">
-      <div class="pad-digits">
-        {DIGIT_ROWS.flatMap((row) => [...row]).map((digit) => (
-          <Key key={digit} label={digit} press={press({ type: 'text', text: digit })} />
-        ))}
-        <Key label={words.feet} spoken={words.feetSpoken} press={press({ type: 'feet' })} />
-        <Key label="0" press={press({ type: 'text', text: '0' })} />
-        <Key label="⌫" spoken={words.back} press={press({ type: 'back' })} />
-        <NextKey label={nextLabel} press={onNext} disabled={nextDisabled ?? false} quiet={quietNext ?? false} />
-      </div>
-      <div class="pad-fractions">
-        {fractions.map((fraction) => (
-          <Key key={fraction} label={fraction} fraction press={press({ type: 'fraction', text: fraction })} />
-        ))}
-      </div>
-    </div>
-  );
-}
-
-function MetricPad(props: Props) {
-  const { text, onNext, nextLabel, nextDisabled, quietNext } = props;
-  const press = (key: PadKey) => () => edit(props, typed(text.value, key));
-  return (
-    <div class="pad metric">
-      <div class="pad-digits">
-        {DIGIT_ROWS.flatMap((row) => [...row]).map((digit) => (
-          <Key key={digit} label={digit} press={press({ type: 'text', text: digit })} />
-        ))}
-        <Key label="." spoken={say().dock.pad.point} press={press({ type: 'text', text: '.' })} />
-        <Key label="0" press={press({ type: 'text', text: '0' })} />
-        <Key label="⌫" spoken={say().dock.pad.back} press={press({ type: 'back' })} />
-        <NextKey label={nextLabel} press={onNext} disabled={nextDisabled ?? false} quiet={quietNext ?? false} />
-      </div>
-      <div class="pad-fractions">
-        {['mm', 'cm', 'm'].map((unit) => (
-          <Key key={unit} label={unit} press={press({ type: 'unit', unit })} />
-        ))}
-      </div>
-    </div>
-  );
-}
-
-function Key(props: { label: string; spoken?: string; fraction?: boolean; press: () => void }) {
-  const [top, bottom] = props.label.split('/');
-  return (
-    <button
-      type="button"
-      class="key"
-      aria-label={props.spoken ? `${props.label} ${props.spoken}` : props.label}
-      onClick={props.press}
-    >
-      {props.fraction ? (
-        <span class={(bottom?.length ?? 0) + (top?.length ?? 0) > 3 ? 'fraction long' : 'fraction'}>
-          <sup>{top}</sup>⁄<sub>{bottom}</sub>
-        </span>
+    <div class="pad-digits">
+      {DIGITS.map((digit) => (
+        <Key key={digit} label={digit} press={press({ type: 'text', text: digit })} />
+      ))}
+      {decimal ? (
+        <Key label="." spoken={words.point} press={press({ type: 'text', text: '.' })} />
       ) : (
-        props.label
+        <Key label={words.feet} spoken={words.feetSpoken} press={press({ type: 'feet' })} />
       )}
-    </button>
+      <Key label="0" press={press({ type: 'text', text: '0' })} />
+      <BackKey spoken={words.back} press={press({ type: 'back' })} />
+      {!decimal &&
+        fractionKeys(sheet.fraction)
+          .filter(isQuarter)
+          .map((text) => <FractionKey key={text} label={text} press={press({ type: 'fraction', text })} />)}
+    </div>
   );
 }
 
-function NextKey({
-  label,
-  press,
-  disabled,
-  quiet,
-}: {
-  label: string;
-  press: () => void;
-  disabled: boolean;
-  quiet: boolean;
-}) {
+/** A row for each quarter of an inch, the eighth in its middle. */
+function Fractions({ press, sheet }: { press: Press; sheet: Props['sheet'] }) {
   return (
-    <button
-      type="button"
-      class={quiet ? 'key next quiet-next' : 'key next'}
-      onClick={press}
-      aria-disabled={disabled}
-      data-testid="next"
-    >
-      {label}
-    </button>
+    <div class={sheet.fraction === 8 ? 'pad-fractions wide' : 'pad-fractions'}>
+      {fractionKeys(sheet.fraction)
+        .filter((text) => !isQuarter(text))
+        .map((text) => (
+          <FractionKey key={text} label={text} press={press({ type: 'fraction', text })} />
+        ))}
+    </div>
+  );
+}
+
+/** The unit last pressed stays for the next reading. */
+function Units({ press }: { press: Press }) {
+  const on = padSettings.value['pad.unit'];
+  return (
+    <div class="pad-units">
+      {UNITS.map((unit) => (
+        <Key
+          key={unit}
+          label={unit}
+          down={unit === on}
+          press={() => {
+            void choosePad('pad.unit', unit);
+            press({ type: 'unit', unit })();
+          }}
+        />
+      ))}
+    </div>
   );
 }

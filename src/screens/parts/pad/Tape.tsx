@@ -1,43 +1,55 @@
 import type { Sheet } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
+import { type TapeNumber, tapeAround } from './tape-marks.ts';
 
-const WIDTH = 360;
-const HEIGHT = 34;
+const WIDTH = 300;
+/** Where the blade begins below the pointer, and ends. */
+const TOP = 8;
+const BOTTOM = 44;
+/** How far graduations reach down: whole, half, quarter, eighth, finer. */
+const REACH = [19, 15, 12, 9, 6];
+const NUMBER_LINE = 40;
 
-/** The tape as it would look at a reading: a few inches (or centimetres) round it, the reading's own mark in orange. */
+/** The tape as it would look at a reading: a little of it on both sides, the reading's own mark in orange. */
 export function Tape({ mm, sheet }: { mm: number | null; sheet: Pick<Sheet, 'system' | 'fraction'> }) {
-  const imperial = sheet.system === 'imperial';
-  const unit = imperial ? 25.4 : 10;
-  const parts = imperial ? Math.min(sheet.fraction, 16) : 10;
-  const span = imperial ? 4 : 10;
-  const at = (mm ?? 0) / unit;
-  const left = Math.max(0, at - span / 2);
-  const x = (value: number): number => ((value - left) / span) * WIDTH;
-  const first = Math.floor(left);
-  const ticks = Array.from({ length: (span + 1) * parts + 1 }, (_, i) => first + i / parts);
+  const { hook, mark, ticks, numbers } = tapeAround(mm, sheet, WIDTH);
   return (
-    <svg class="tape" viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={say().dock.tapeDrawing}>
-      <rect x="0" y="0" width={WIDTH} height={HEIGHT} class="tape-body" />
-      {ticks.map((value, i) => (
-        <line key={value} class="tape-tick" x1={x(value)} x2={x(value)} y1={0} y2={tickLength(i % parts, parts)} />
+    <svg class="tape" viewBox={`0 0 ${WIDTH} ${BOTTOM + 1}`} role="img" aria-label={say().dock.tapeDrawing}>
+      <path class="tape-body" d={`M${WIDTH + 2} ${TOP}H${hook}V${BOTTOM}H${WIDTH + 2}`} />
+      {hook > -5 && <path class="tape-hook" d={`M${hook} ${TOP - 1}V${BOTTOM + 1}`} />}
+      {ticks.map(({ x, rank }) => (
+        <path key={x} class="tape-tick" d={`M${x} ${TOP}v${REACH[rank]}`} />
       ))}
-      {ticks
-        .filter((_, i) => i % parts === 0)
-        .map((value) => (
-          <text key={value} class="tape-number" x={x(value) + 3} y={HEIGHT - 5}>
-            {value}
-          </text>
-        ))}
-      {mm !== null && <line class="tape-mark" x1={x(at)} x2={x(at)} y1={0} y2={HEIGHT} />}
+      {numbers.map((number) => (
+        <BladeNumber key={number.x} {...number} />
+      ))}
+      {mark !== null && <path class="tape-mark" d={`M${mark} ${TOP}v${REACH[0]}M${mark - 6} 0h12l-6 ${TOP}z`} />}
     </svg>
   );
 }
 
-/** Longer ticks for halves, then quarters, then eighths, as on a tape. */
-function tickLength(place: number, parts: number): number {
-  if (place === 0) return 30;
-  if (parts === 10) return place === 5 ? 14 : 8;
-  if ((place * 2) % parts === 0) return 19;
-  if ((place * 4) % parts === 0) return 14;
-  return (place * 8) % parts === 0 ? 10 : 6;
+/** A number of the blade; a whole foot or metre stands in a dark field. */
+function BladeNumber({ x, text, beside, whole }: TapeNumber) {
+  const half = text.length * 5.5;
+  return (
+    <>
+      <text class="tape-number" x={x} y={NUMBER_LINE}>
+        {text}
+      </text>
+      {beside !== '' && whole && (
+        <rect
+          class="tape-whole"
+          x={x + half + 3}
+          y={NUMBER_LINE - 12.5}
+          width={beside.length * 6.4 + 5}
+          height={14.5}
+        />
+      )}
+      {beside !== '' && (
+        <text class={whole ? 'tape-beside whole' : 'tape-beside'} x={x + half + 5} y={NUMBER_LINE - 1}>
+          {beside}
+        </text>
+      )}
+    </>
+  );
 }
