@@ -1,7 +1,7 @@
+import { useEffect } from 'preact/hooks';
 import { say } from '../text/index.ts';
 import { JobScreen } from './dock/JobScreen.tsx';
 import { JobsScreen } from './dock/JobsScreen.tsx';
-import { StepScreen } from './dock/step/StepScreen.tsx';
 import { WalkScreen } from './dock/WalkScreen.tsx';
 import { type OpenJob, writeBack } from './model/open-job.ts';
 import { updates } from './model/outside.ts';
@@ -11,9 +11,13 @@ import { Later } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
 import { WithJob } from './parts/WithJob.tsx';
 
+const loadStep = () => import('./dock/step/StepScreen.tsx').then((m) => m.StepScreen);
+
 /** The whole app: one screen at a time, by the address. */
 export function App() {
   const at = route.value;
+  // Not with the first screen, but there before anybody has chosen a job.
+  useEffect(() => void loadStep().catch(() => undefined), []);
   return (
     <>
       <Notices />
@@ -47,7 +51,7 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
     case 'walk':
       return <WalkScreen job={job} piece={at.piece} />;
     case 'step':
-      return <StepScreen job={job} piece={at.piece} stepKey={at.step} />;
+      return <Later key="step" load={loadStep} props={{ job, piece: at.piece, stepKey: at.step }} />;
     case 'leave':
       return (
         <Later key="leave" load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />

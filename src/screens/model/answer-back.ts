@@ -2,16 +2,18 @@ import { pulse } from '../../device/vibrate.ts';
 import type { SpokenValue } from '../../text/spoken.ts';
 import { padSettings } from './pad-settings.ts';
 
-type Voice = typeof import('./read-back.ts');
-
+interface Voice {
+  wake: () => void;
+  readBack: (value: SpokenValue) => boolean;
+}
 let voice: Voice | null = null;
 
 /** Brings what reads back, where it is wanted, before it is needed: by then it must be there within a tap. */
 export function readyToAnswer(): void {
   if (padSettings.value['read-back'] && !voice)
     void import('./read-back.ts').then(
-      (loaded) => {
-        voice = loaded;
+      ({ wake, readBack }) => {
+        voice = { wake, readBack };
       },
       () => undefined,
     );

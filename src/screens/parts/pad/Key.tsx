@@ -31,6 +31,7 @@ export function FractionKey({ label, press }: { label: string; press: () => void
     <Key label={label} press={press}>
       <span class="fraction">
         <span>{top}</span>
+        <span class="bar">/</span>
         <span>{bottom}</span>
       </span>
     </Key>

@@ -1,4 +1,4 @@
-import { useEffect } from 'preact/hooks';
+import { useLayoutEffect } from 'preact/hooks';
 import type { System } from '../../../core/job/index.ts';
 import { keyFromKeyboard, type PadKey } from './typing.ts';
 
@@ -10,7 +10,8 @@ interface Keyboard {
 
 /** Keys of a keyboard, or of a meter that types, wherever they are not meant for something else on the screen. */
 export function useKeyboard({ system, onKey, onEnter }: Keyboard): void {
-  useEffect(() => {
+  // With the screen and not a moment after it: between two steps no key of a burst may fall to the floor.
+  useLayoutEffect(() => {
     const onDown = (event: KeyboardEvent): void => {
       const target = event.target;
       const elsewhere = target instanceof HTMLElement && target.closest('input, textarea, select, button, a, dialog');
