@@ -1,15 +1,21 @@
 import { defaultSigma, type Network, type NetworkPoint, type NetworkReading, type Side } from '../adjust/index.ts';
+import { onPlane, type Plane, planeOf } from '../geometry/index.ts';
 import { FACT_KINDS, type SheetPoint, type SheetReading, type SheetRun, type Take } from '../job/index.ts';
 import { type Context, isMeasured, liveTakes, type Measured } from './context.ts';
 
 const SIDES: ReadonlySet<string> = new Set<Side>(['port', 'starboard', 'forward', 'aft', 'above', 'below']);
 
-/** The sheet of a piece as the engine takes it: what was measured in the piece's own space, each reading once. */
+/**
+ * The sheet of a piece as the engine takes it: what was measured in the piece's own space, each reading once. A flat piece
+ * is handed over lying down: where it hangs on the boat, the two axes it hangs along stand for the engine's x and y.
+ */
 export function networkOf(context: Context, pieceId: string): Network {
   const { sheet } = context;
   const flat = context.pieces.get(pieceId)?.flat ?? false;
   const known = knownPoints(context, pieceId);
-  const own = new Set(sheet.points.flatMap(({ id, pieces }) => (pieces.includes(pieceId) ? [id] : [])));
+  const all = sheet.points.filter(({ pieces }) => pieces.includes(pieceId));
+  const plane = flat ? planeOf(all.flatMap(({ nominal }) => (nominal ? [nominal] : []))) : null;
+  const own = new Set(all.map(({ id }) => id));
   // Pieces on one boat share marks: what was read between shared points in another piece holds here too.
   const speaksOf = ({ piece, points, via = [], baseline = [] }: SheetReading): boolean =>
     piece === pieceId ||
@@ -17,13 +23,13 @@ export function networkOf(context: Context, pieceId: string): Network {
   const readings = sheet.readings.flatMap((reading): NetworkReading[] => {
     const { kind } = reading;
     if (kind === 'size' || !isMeasured(reading) || !belongs(reading, flat) || !speaksOf(reading)) return [];
-    return [networkReading(context, reading, kind)];
+    return [networkReading(context, reading, kind, plane)];
   });
   const used = new Set(readings.flatMap((reading) => [...reading.points, ...(reading.baseline ?? [])]));
   const neighbours = neighboursOf(context, pieceId);
-  const points = sheet.points
-    .filter((point) => point.pieces.includes(pieceId) && (used.has(point.id) || known.has(point.id)))
-    .map((point) => networkPoint(point, known.has(point.id), neighbours.get(point.id) ?? []));
+  const points = all
+    .filter((point) => used.has(point.id) || known.has(point.id))
+    .map((point) => networkPoint(point, known.has(point.id), neighbours.get(point.id) ?? [], plane));
   return { dimension: flat ? 2 : 3, points, readings };
 }
 
@@ -37,20 +43,43 @@ function belongs(reading: SheetReading, flat: boolean): boolean {
   return !(flat && (reading.kind === 'height' || reading.kind === 'level' || reading.kind === 'plumb'));
 }
 
-function networkPoint(point: SheetPoint, known: boolean, neighbours: readonly string[]): NetworkPoint {
-  const { id, label, role, nominal } = point;
+function networkPoint(
+  point: SheetPoint,
+  known: boolean,
+  neighbours: readonly string[],
+  plane: Plane | null,
+): NetworkPoint {
+  const { id, label, role } = point;
+  const nominal = point.nominal && plane ? ([...onPlane(plane, point.nominal), 0] as const) : point.nominal;
   return {
     id,
     label,
     role,
-    sides: point.sides.filter((side): side is Side => SIDES.has(side)),
+    sides: point.sides.flatMap((side) => sideOn(plane, side) ?? []),
     needed: role !== 'mark' && role !== 'obstruction',
     neighbours,
     ...(nominal ? (known ? { known: nominal } : { nominal }) : {}),
   };
 }
 
-function networkReading(context: Context, reading: Measured, kind: NetworkReading['kind']): NetworkReading {
+/** What the sides of the boat are called once a piece that hangs there lies down. */
+const LAID: Readonly<Record<Plane, Partial<Record<string, Side>>>> = {
+  plan: { port: 'port', starboard: 'starboard', forward: 'forward', aft: 'aft' },
+  side: { forward: 'forward', aft: 'aft', above: 'port', below: 'starboard' },
+  end: { port: 'forward', starboard: 'aft', above: 'port', below: 'starboard' },
+};
+
+function sideOn(plane: Plane | null, side: string | undefined): Side | undefined {
+  if (plane !== null) return LAID[plane][side ?? ''];
+  return side !== undefined && SIDES.has(side) ? (side as Side) : undefined;
+}
+
+function networkReading(
+  context: Context,
+  reading: Measured,
+  kind: NetworkReading['kind'],
+  plane: Plane | null,
+): NetworkReading {
   const takes = liveTakes(reading);
   const agree = takesAgree(context, reading, takes);
   // Takes that contradict each other are a finding of their own; until it is settled the latest look counts.
@@ -58,6 +87,7 @@ function networkReading(context: Context, reading: Measured, kind: NetworkReadin
   const run = reading.run === undefined ? undefined : context.runs.get(reading.run);
   const { baseline, sequence } = reading;
   const value = agree || reading.supposed ? reading.value : (last?.value ?? reading.value);
+  const direction = sideOn(plane, reading.toward);
   return {
     id: reading.id,
     kind,
@@ -70,7 +100,7 @@ function networkReading(context: Context, reading: Measured, kind: NetworkReadin
     ...(kind === 'running' && curved(context, run) ? { shape: 'unknown' as const } : {}),
     ...(sequence === undefined ? {} : { sequence }),
     ...(reading.run === undefined ? {} : { run: reading.run }),
-    ...(reading.toward && SIDES.has(reading.toward) ? { direction: reading.toward as Side } : {}),
+    ...(direction ? { direction } : {}),
     // What was typed is no hint to a slip in a value that nobody typed.
     ...(last && last.unit !== 'deg' && !reading.supposed ? { text: last.text, unit: last.unit } : {}),
   };

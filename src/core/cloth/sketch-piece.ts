@@ -1,5 +1,5 @@
-import { sketch } from '../geometry/index.ts';
-import type { Sheet, SheetPoint } from '../job/index.ts';
+import { depthOff, offPlane, onPlane, type Point2, planeOf, sketch } from '../geometry/index.ts';
+import type { Sheet, SheetPoint, SheetReading } from '../job/index.ts';
 
 export type Place = readonly [number, number, number];
 
@@ -12,14 +12,15 @@ export interface PieceSketch {
 /**
  * Where to draw the points of a piece as it stands: pulled from the guide's nominal places by the readings taken so
  * far. A drawing, not an adjustment: it carries no uncertainty and nothing is cut from it. Where the engine has the shape,
- * its places are drawn instead.
+ * its places are drawn instead; those of a flat piece come lying down and are hung up where the guide has it.
  */
 export function sketchPiece(sheet: Sheet, pieceId: string, adjusted: ReadonlyMap<string, Place> = NONE): PieceSketch {
   const piece = sheet.pieces.find((candidate) => candidate.id === pieceId);
   const points = sheet.points.filter((point) => point.pieces.includes(pieceId));
   const towards = polesStandAft(sheet, pieceId) ? -1 : 1;
+  const plane = planeOf(points.flatMap(({ nominal }) => (nominal ? [nominal] : [])));
   const nominal = points.map((point, i): Place => {
-    const [x, y, z] = point.nominal ?? onCircle(i, points.length);
+    const [x, y, z] = point.nominal ?? offPlane(plane, onCircle(i, points.length));
     return [towards * x, y, z];
   });
   const index = new Map(points.map((point, i) => [point.id, i]));
@@ -34,30 +35,30 @@ export function sketchPiece(sheet: Sheet, pieceId: string, adjusted: ReadonlyMap
     if (reading.kind === 'straight' && a !== undefined && b !== undefined && a !== b && reading.value > 0) {
       links.push({ a, b, length: reading.value, weight: 1 });
       for (const id of [first, second]) if (id !== undefined) measured.add(id);
-    } else if (reading.kind === 'height' && a !== undefined && !piece?.flat) heights.push({ i: a, z: reading.value });
+    } else if (isOverFrame(reading) && a !== undefined && !piece?.flat) heights.push({ i: a, z: reading.value });
   }
-  if (adjusted.size > 0)
-    return {
-      places: placesOf(
-        points,
-        points.map((point, i) => placeOf(adjusted.get(point.id), nominal[i], towards)),
-      ),
-      measured,
+  const hung = (at: Point2, i: number): Place => offPlane(plane, at, depthOff(plane, nominal[i] ?? [0, 0, 0]));
+  if (adjusted.size > 0) {
+    const placeOf = ({ id }: SheetPoint, i: number): Place => {
+      const place = adjusted.get(id);
+      if (!place) return nominal[i] ?? [0, 0, 0];
+      return piece?.flat ? hung([place[0], place[1]], i) : [towards * place[0], place[1], place[2]];
     };
+    return { places: placesOf(points, points.map(placeOf)), measured };
+  }
   const drawn = piece?.flat
     ? sketch(
-        nominal.map(([x, y]) => [x, y] as const),
+        nominal.map((place) => onPlane(plane, place)),
         links,
-      ).map(([x, y], i): Place => [x, y, nominal[i]?.[2] ?? 0])
+      ).map(hung)
     : sketch(nominal, links, { heights });
   return { places: placesOf(points, drawn), measured };
 }
 
-const NONE: ReadonlyMap<string, Place> = new Map();
+/** Over a string or another plane a height is no z. */
+const isOverFrame = ({ kind, baseline = [] }: SheetReading): boolean => kind === 'height' && baseline.length === 0;
 
-/** An adjusted place, turned as the drawing is; the nominal one for a point the engine does not have. */
-const placeOf = (adjusted: Place | undefined, nominal: Place | undefined, towards: number): Place =>
-  adjusted ? [towards * adjusted[0], adjusted[1], adjusted[2]] : (nominal ?? [0, 0, 0]);
+const NONE: ReadonlyMap<string, Place> = new Map();
 
 const placesOf = (points: readonly SheetPoint[], places: readonly Place[]): Map<string, Place> =>
   new Map(points.map((point, i) => [point.id, places[i] ?? [0, 0, 0]]));
@@ -67,7 +68,7 @@ const polesStandAft = (sheet: Sheet, pieceId: string): boolean =>
   sheet.questions.some((q) => q.piece === pieceId && q.slot === 'over' && q.choice === 'cockpit');
 
 /** Points without a nominal place start on a circle, so that no two coincide. */
-function onCircle(i: number, count: number): Place {
+function onCircle(i: number, count: number): Point2 {
   const angle = (2 * Math.PI * i) / Math.max(1, count);
-  return [1000 * Math.cos(angle), 1000 * Math.sin(angle), 0];
+  return [1000 * Math.cos(angle), 1000 * Math.sin(angle)];
 }

@@ -2,6 +2,17 @@ export { nominalPlaces, placeAlong, pointsAlong, stationsAlong } from './along-r
 export { lengthsMisfit } from './misfit.ts';
 export { outlineOf } from './outline.ts';
 export {
+  axesOf,
+  depthOff,
+  type Face,
+  faceOf,
+  offPlane,
+  onPlane,
+  type Plane,
+  planeOf,
+  seenAs,
+} from './plane.ts';
+export {
   boundingBox,
   distance,
   type Point,

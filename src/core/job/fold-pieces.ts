@@ -13,11 +13,13 @@ export interface Pieces {
   holds(when: When | undefined, piece: string): boolean;
 }
 
-/** Points that left a piece, and the entry that says so. */
+/** Points that left a piece, and the entry that says so; and those that nobody asks about as the questions stand. */
 export class Drops {
   readonly #byPiece = new Map<string, Map<string, ReturnType<typeof signed> & { reason: string }>>();
+  readonly #unasked: Unasked;
 
-  constructor(gathered: Gathered) {
+  constructor(gathered: Gathered, unasked: Unasked) {
+    this.#unasked = unasked;
     const added = gathered.of('point.add');
     for (const { entry, payload } of gathered.of('point.drop')) {
       const back = added.some(
@@ -37,10 +39,39 @@ export class Drops {
     return this.#byPiece.get(piece)?.get(point);
   }
 
+  /** Whether the point is in the piece as it stands. */
+  keeps(piece: string, point: string): boolean {
+    return this.of(piece, point) === undefined && !this.#unasked.get(piece)?.has(point);
+  }
+
   /** Those of the points that are still in the piece. */
   kept<P extends readonly string[]>(piece: string, points: P): P[number][] {
-    return points.filter((point) => this.of(piece, point) === undefined);
+    return points.filter((point) => this.keeps(piece, point));
   }
+}
+
+/** By piece: points with readings of their own, none of which is asked for or was read. */
+type Unasked = ReadonlyMap<string, ReadonlySet<string>>;
+
+function unaskedPoints(gathered: Gathered, holds: Pieces['holds']): Unasked {
+  const dropped = new Set(gathered.of('reading.drop').map(({ payload }) => payload.reading));
+  const read = new Set(gathered.of('take.add').map(({ payload }) => payload.reading));
+  const declared = [
+    ...gathered.of('piece.add').flatMap(({ payload: { id, readings } }) => readings.map((one) => ({ one, piece: id }))),
+    ...gathered.of('reading.add').map(({ payload }) => ({ one: payload.reading, piece: payload.piece })),
+  ].filter(({ one }) => !dropped.has(one.id));
+  const [named, asked] = [new Map<string, Set<string>>(), new Map<string, Set<string>>()];
+  for (const { one, piece } of declared) {
+    const wanted = holds(one.when, piece) || read.has(one.id);
+    for (const into of wanted ? [named, asked] : [named]) {
+      const points = into.get(piece) ?? new Set();
+      for (const point of [...one.points, ...(one.baseline ?? [])]) points.add(point);
+      into.set(piece, points);
+    }
+  }
+  return new Map(
+    [...named].map(([piece, points]) => [piece, new Set([...points].filter((point) => !asked.get(piece)?.has(point)))]),
+  );
 }
 
 export function gatherPieces(gathered: Gathered, registers: Registers): Pieces {
@@ -57,7 +88,7 @@ export function gatherPieces(gathered: Gathered, registers: Registers): Pieces {
     if (holds(question.when, question.piece)) return [question];
     return question.choice === null ? [] : [{ ...question, needed: false }];
   });
-  return { ids, drops: new Drops(gathered), questions: asked, holds };
+  return { ids, drops: new Drops(gathered, unaskedPoints(gathered, holds)), questions: asked, holds };
 }
 
 /** The pieces with their walks: what was added later stands after the step it names, or at the end. */
@@ -96,7 +127,7 @@ export function foldPieces(gathered: Gathered, drops: Drops): SheetPiece[] {
 export function foldPoints(gathered: Gathered, { ids, drops }: Pieces): SheetPoint[] {
   const points = new Map<string, SheetPoint>();
   const add = (point: Payload<'point.add'>['point'], piece: string | null): void => {
-    const joins = piece !== null && drops.of(piece, point.id) === undefined ? [piece] : [];
+    const joins = piece !== null && drops.keeps(piece, point.id) ? [piece] : [];
     const known = points.get(point.id);
     if (!known) points.set(point.id, { ...point, pieces: joins, replacedBy: null });
     else known.pieces.push(...joins.filter((id) => !known.pieces.includes(id)));

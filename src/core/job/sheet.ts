@@ -71,7 +71,7 @@ export type SheetReading = z.infer<typeof SheetReading>;
 export const SetAside = z.object({ reading: SheetReading, reason: z.string(), ...Signed });
 export type SetAside = z.infer<typeof SetAside>;
 
-/** pieces: those it belongs to now. replacedBy: the mark that stands for this one since it was moved. */
+/** pieces: those it belongs to now, and that ask about it as their questions stand. replacedBy: the mark that stands for this one since it was moved. */
 export const SheetPoint = z.extend(PointDeclaration, { pieces: z.array(Id), replacedBy: z.nullable(Id) });
 export type SheetPoint = z.infer<typeof SheetPoint>;
 

@@ -1,7 +1,7 @@
 import type { Step } from '../../core/guide/index.ts';
 import type { Sheet, SheetReading } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
-import { pointLabel, readingName, wordsOfPiece } from '../model/words.ts';
+import { pointLabel, readingName, stringOf, wordsOfPiece } from '../model/words.ts';
 
 /** A step's name in the list and at the top of its screen. */
 export function stepTitle(step: Step, sheet: Sheet): string {
@@ -38,6 +38,15 @@ export function readingInstruction(
     return { sentences: [guide.hook(a.label, a.name, a.where), guide.taut(b.label, b.name, b.where)], mistake };
   }
   if (reading.kind === 'girth' && a && b) return { sentences: [guide.girth(a.label, b.label)], mistake };
+  const [from, to] = stringOf(reading).map((id) => pointLabel(sheet, id));
+  if (from !== undefined && to !== undefined && a?.name && a.where)
+    return {
+      sentences: [
+        guide.string(from, to),
+        reading.kind === 'along' ? guide.alongString(from, a.label, a.name) : guide.offString(a.label, a.name, a.where),
+      ],
+      mistake,
+    };
   if (reading.kind === 'height' && a?.name && a.where)
     return { sentences: [guide.height(a.label, a.name, a.where)], mistake: mistake ?? words?.heights ?? null };
   const kind = say().general.kinds[reading.kind];

@@ -64,6 +64,9 @@ export function readingName(reading: SheetReading, sheet: Sheet): string {
   if (reading.kind === 'size' && reading.of)
     return words.size(say().general.sizes[reading.of], thingOf(reading, sheet));
   if (reading.kind === 'straight' && a !== undefined && b !== undefined) return words.between(a, b);
+  const [from, to] = stringOf(reading).map((id) => pointLabel(sheet, id));
+  if (from !== undefined && to !== undefined && a !== undefined)
+    return reading.kind === 'along' ? words.alongString(a, from, to) : words.offString(a, from, to);
   if (reading.kind === 'height' && a !== undefined) return words.height(a);
   if (reading.kind === 'girth' && a !== undefined && b !== undefined) return words.along(a, b);
   const run = sheet.runs.find((candidate) => candidate.id === reading.run);
@@ -71,6 +74,10 @@ export function readingName(reading: SheetReading, sheet: Sheet): string {
   if (place >= 0) return words.fastener(place + 1);
   return words.other(say().general.kinds[reading.kind], labels.join('–'));
 }
+
+/** The two ends of the string a reading is taken from; empty where it is taken from none. */
+export const stringOf = ({ kind, baseline = [] }: Pick<SheetReading, 'kind' | 'baseline'>): readonly string[] =>
+  baseline.length === 2 && (kind === 'out' || kind === 'height' || kind === 'along') ? baseline : [];
 
 /** What a size is of: the thing in the way it names, or the points it is taken at. */
 function thingOf(reading: SheetReading, sheet: Sheet): string {

@@ -34,10 +34,8 @@ export const benchEngine = {
       `Least sure: ${label}, within ${within} of its neighbours and marks, 19 times in 20.`,
     caption: (without: string) =>
       `Places of the points and how sure they are${without === '' ? '' : `, worked out without ${without}`}`,
-    frame: (flat: boolean) =>
-      flat
-        ? 'x forward, y to port, from the guide’s own origin.'
-        : 'x forward, y to port, z up, from the guide’s own origin.',
+    frame: (axes: readonly ('x' | 'y' | 'z')[]) =>
+      `${axes.map((axis) => ({ x: 'x forward', y: 'y to port', z: 'z up' })[axis]).join(', ')}, from the guide’s own origin.`,
     point: 'Point',
     x: 'x',
     y: 'y',

@@ -56,9 +56,7 @@ export const bench = {
     picture: 'Drawn from the readings, not adjusted: a picture, not a pattern.',
     label: (piece: string, readings: number) =>
       `${piece}, drawn to scale from ${readings === 1 ? '1 reading' : `${readings} readings`}. The same readings stand in the table.`,
-    bow: 'bow ▲',
-    slant: 'seen from ahead, slantwise',
-    fromAhead: 'With heights',
+    heights: 'With heights',
     larger: 'Larger',
     smaller: 'Smaller',
     whole: 'Whole piece',

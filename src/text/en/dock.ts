@@ -93,8 +93,6 @@ export const dock = {
     finer: '+1/32',
   },
   tapeDrawing: 'The tape as it would look at this reading',
-  bowUp: 'bow ▲',
-  slantView: 'seen from ahead, slantwise',
   drawingAsks: (name: string) => `Drawing to scale: the dimension to tape is ${name}`,
   drawingOf: (name: string) => `Drawing to scale of ${name}`,
   photo: {

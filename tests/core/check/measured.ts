@@ -1,7 +1,7 @@
 import { sigmaOf } from '../../../src/core/check/index.ts';
 import { declarePiece } from '../../../src/core/guide/index.ts';
 import type { guides } from '../../../src/core/guide/pieces/index.ts';
-import type { PieceDeclaration, Who } from '../../../src/core/job/index.ts';
+import type { PieceDeclaration, Side, Who } from '../../../src/core/job/index.ts';
 import { apart, installer, Job, uuid } from './build.ts';
 
 type Guide = (typeof guides)[number];
@@ -23,6 +23,42 @@ export function deviates(seed: number): () => number {
   return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
 }
 
+/** What a plain size is where a test says nothing, mm. */
+const PLAIN = 150;
+/** The axis of the boat's frame and the sign for each of its sides. */
+const WAYS: Readonly<Record<Side, readonly [number, number]>> = {
+  forward: [0, 1],
+  aft: [0, -1],
+  port: [1, 1],
+  starboard: [1, -1],
+  centre: [1, 1],
+  above: [2, 1],
+  below: [2, -1],
+};
+
+const minus = (a: Place, b: Place): Place => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+const dot = (a: Place, b: Place): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+const cross = (a: Place, b: Place): Place => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+
+/** Station of a place along a string and the way square from the string to it. */
+function fromString(tip: Place, [from = [0, 0, 0], to = [1, 0, 0]]: readonly Place[]): { station: number; off: Place } {
+  const way = minus(to, from);
+  const share = dot(minus(tip, from), way) / dot(way, way);
+  const foot: Place = [from[0] + way[0] * share, from[1] + way[1] * share, from[2] + way[2] * share];
+  return { station: share * Math.hypot(...way), off: minus(tip, foot) };
+}
+
+/** Height over the plane through three places, or over the frame's own. */
+function overPlane(tip: Place, [a, b, c]: readonly Place[]): number {
+  if (!a || !b || !c) return tip[2];
+  const normal = cross(minus(b, a), minus(c, a));
+  return (dot(minus(tip, a), normal) / Math.hypot(...normal)) * Math.sign(normal[2] || 1);
+}
+
 interface Manner {
   who?: Who;
   system?: 'imperial' | 'metric';
@@ -36,6 +72,8 @@ interface Manner {
   added?: Readonly<Record<string, number>>;
   /** Slots nobody has measured yet. */
   open?: readonly string[];
+  /** mm, plain sizes by slot. */
+  sizes?: Readonly<Record<string, number>>;
   /** Slots read a second time. */
   twice?: readonly string[];
   /** Choices by the slot of their question; the first there is, when nothing is said. */
@@ -112,18 +150,22 @@ export class Measured {
 
   /** True length of a slot, mm. */
   length(slot: string): number {
-    const { id, kind, points, baseline } = this.#reading(slot);
+    const { id, kind, points, toward, baseline = [] } = this.#reading(slot);
     const run = this.piece.runs.find(({ whole }) => whole === id);
     const along = (run?.points ?? points).map((point) => this.#place(point));
     const chords = along.slice(1).reduce((sum, place, i) => sum + apart(along[i] ?? place, place), 0);
+    const [tip] = along;
+    const base = baseline.map((point) => this.#place(point));
     if (kind === 'straight') return chords;
     if (kind === 'girth') return chords * SAG;
-    const [tip] = along;
-    if (kind === 'height' && tip) {
-      const foot = baseline?.map((point) => this.#place(point)[2]) ?? [0];
-      return tip[2] - foot.reduce((sum, z) => sum + z, 0) / foot.length;
-    }
-    throw new Error(`no true value for ${slot}, a ${kind}`);
+    if (kind === 'size') return this.#manner.sizes?.[slot] ?? PLAIN;
+    if (!tip) throw new Error(`no point for ${slot}`);
+    if (kind === 'height' && base.length !== 2) return overPlane(tip, base);
+    const { station, off } = fromString(tip, base);
+    if (kind === 'along') return station;
+    const [axis, sign] = WAYS[toward ?? 'above'];
+    // Over a string a height has no side.
+    return kind === 'height' ? Math.hypot(...off) : Math.hypot(...off) * Math.sign(sign * (off[axis] ?? 0));
   }
 
   #reading(slot: string) {

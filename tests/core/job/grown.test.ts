@@ -101,6 +101,24 @@ describe('what is asked for', () => {
     expect(found()).toMatchObject({ needed: false, value: 500 });
   });
 
+  it('under a condition brings its own points, and takes them along when it goes', () => {
+    const phone = begunPhone();
+    const reading = id(35, 3);
+    phone.does('point.add', point(C, 'P3'));
+    phone.does('run.points', { run: RUN, points: [A, C, B] });
+    expect(run(phone)?.points).toEqual([A, C, B]);
+    const when = { question: 'berth', is: ['lift'] };
+    phone.does('reading.add', { piece: PIECE, reading: asked(reading, [A, C], { when }) });
+    const there = () => sheetOf(phone).points.find(({ id: of }) => of === C)?.pieces;
+    const answer = (choice: string) => phone.does('question.answer', { piece: PIECE, slot: 'berth', choice, text: '' });
+    expect([there(), run(phone)?.points]).toEqual([[], [A, B]]);
+    answer('lift');
+    expect([there(), run(phone)?.points]).toEqual([[PIECE], [A, C, B]]);
+    take(phone, reading, 500);
+    answer('water');
+    expect([there(), run(phone)?.points]).toEqual([[PIECE], [A, C, B]]);
+  });
+
   it('no more is set aside, and is back when that is undone', () => {
     const phone = begunPhone();
     take(phone, AB);

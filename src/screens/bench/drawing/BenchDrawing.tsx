@@ -1,6 +1,8 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
+import { wordsOfPiece } from '../../model/words.ts';
+import { faceOfPiece, seenFrom } from '../../parts/drawing/face.ts';
 import type { View } from '../../parts/drawing/project.ts';
 import { bringRow } from '../sections/Section.tsx';
 import { SelectedLine } from '../sections/SelectedLine.tsx';
@@ -21,8 +23,10 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
   const box = useRef<HTMLDivElement>(null);
   const { width, height } = useSize(box);
   const panZoom = usePanZoom(box);
-  const [view, setView] = useState<View>('plan');
+  const [slant, setSlant] = useState(false);
   const { sheet } = job;
+  const face = faceOfPiece(sheet, piece);
+  const view: View = slant && face === 'plan' ? 'slant' : face;
   const engine = engineView(job, piece);
   const drawn = useMemo(() => sketchOf(sheet, piece, engine), [sheet, piece, engine]);
   const frame = { width, height, view, look: panZoom.look };
@@ -46,12 +50,12 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
           <DrawnLines scene={scene} lit={lit} marked={marked} />
           <DrawnPoints scene={scene} lit={lit} marked={marked} />
           <text x={width / 2} y={18} text-anchor="middle" class="bench-bow">
-            {view === 'plan' ? words.bow : words.slant}
+            {seenFrom(view, wordsOfPiece(sheet, piece))}
           </text>
         </svg>
       </div>
       <SelectedLine job={job} piece={piece} lit={lit} />
-      <Tools panZoom={panZoom} view={view} onView={declared?.flat ? null : setView} />
+      <Tools panZoom={panZoom} slant={slant} onSlant={declared?.flat || face !== 'plan' ? null : setSlant} />
       <PlanNote job={job} scene={scene} engine={engine} marked={marked} />
     </div>
   );

@@ -1,19 +1,19 @@
 import { sayBench } from '../../../text/bench.ts';
-import type { View } from '../../parts/drawing/project.ts';
 import type { PanZoom } from './use-pan-zoom.ts';
 
 interface Props {
   panZoom: PanZoom;
-  view: View;
-  /** Null where the piece is flat and heights say nothing. */
-  onView: ((view: View) => void) | null;
+  /** Whether it is looked at so that heights show. */
+  slant: boolean;
+  /** Null where they do anyway, or the piece is flat. */
+  onSlant: ((slant: boolean) => void) | null;
 }
 
 /** px a tap moves the drawing. */
 const STEP = 80;
 
 /** The same by buttons that fingers, mouse and wheel do. */
-export function Tools({ panZoom, view, onView }: Props) {
+export function Tools({ panZoom, slant, onSlant }: Props) {
   const words = sayBench().plan;
   const { look, enlarge, move, whole } = panZoom;
   const isWhole = look.zoom === 1 && look.x === 0 && look.y === 0;
@@ -41,14 +41,9 @@ export function Tools({ panZoom, view, onView }: Props) {
             {word}
           </button>
         ))}
-      {onView && (
-        <button
-          type="button"
-          class="button"
-          aria-pressed={view === 'slant'}
-          onClick={() => onView(view === 'plan' ? 'slant' : 'plan')}
-        >
-          {words.fromAhead}
+      {onSlant && (
+        <button type="button" class="button" aria-pressed={slant} onClick={() => onSlant(!slant)}>
+          {words.heights}
         </button>
       )}
     </fieldset>

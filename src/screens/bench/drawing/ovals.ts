@@ -18,9 +18,9 @@ const FACTORS = [200, 150, 100, 75, 50, 40, 30, 20, 15, 10, 5, 2];
 const LARGEST = 32;
 
 /** Turns a direction of the boat's frame into one of the drawing, px for each mm. */
-export type Turn = (x: number, y: number) => Flat;
+export type Turn = (x: number, y: number, z: number) => Flat;
 
-/** 95 % ellipses in plan, all enlarged by one round factor so that they can be seen. */
+/** 95 % ellipses as they are looked at, all enlarged by one round factor so that they can be seen. */
 export function ovalsOf(
   points: readonly PointResult[],
   at: (point: string) => Flat | undefined,
@@ -40,8 +40,8 @@ function shadow({ semiAxes, directions }: NonNullable<PointResult['ellipse']>, t
   const share = semiAxes.length > 2 ? CHI2 / CHI3 : 1;
   let [xx, xy, yy] = [0, 0, 0];
   for (const [i, length] of semiAxes.entries()) {
-    const [dx, dy] = directions[i] ?? [0, 0, 0];
-    const [u, v] = turn(dx * length, dy * length);
+    const [dx, dy, dz] = directions[i] ?? [0, 0, 0];
+    const [u, v] = turn(dx * length, dy * length, dz * length);
     xx += share * u * u;
     xy += share * u * v;
     yy += share * v * v;

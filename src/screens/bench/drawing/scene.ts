@@ -6,6 +6,7 @@ import {
   sketchPiece,
   stationsOn,
 } from '../../../core/cloth/index.ts';
+import { offPlane, planeOf } from '../../../core/geometry/index.ts';
 import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { type Flat, fitPlaces as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
@@ -48,7 +49,7 @@ export interface Scene {
   labels: Label[];
   /** Values without room. */
   hidden: number;
-  /** How sure the points are, in plan; enlarged by `factor`. */
+  /** How sure the points are, enlarged by `factor`. */
   ovals: Oval[];
   factor: number;
 }
@@ -115,7 +116,7 @@ export function makeScene(
     spots,
     labels,
     hidden,
-    ...(frame.view === 'plan' ? ovals(spots, drawn, engine, to) : { ovals: [], factor: 1 }),
+    ...(frame.view === 'slant' ? { ovals: [], factor: 1 } : ovals(spots, drawn, engine, to)),
   };
 }
 
@@ -134,14 +135,15 @@ const positionsOf = ({ points }: Solution): Map<string, Place> =>
 function ovals(spots: readonly Spot[], drawn: PieceSketch, engine: EngineView | null, to: (place: Place) => Flat) {
   const points = engine?.solved ? (engine.shown?.points ?? []) : [];
   const at = new Map(spots.map((spot) => [spot.point.id, spot.at]));
+  const plane = engine?.shown?.dimension === 2 ? planeOf([...drawn.places.values()]) : null;
   // The drawing may show x the other way round (poles that stand aft).
   const way = points.reduce((sum, { id, position }) => sum + position[0] * (drawn.places.get(id)?.[0] ?? 0), 0);
   const zero = to([0, 0, 0]);
   return ovalsOf(
     points,
     (id) => at.get(id),
-    (x, y) => {
-      const [u, v] = to([way < 0 ? -x : x, y, 0]);
+    (x, y, z) => {
+      const [u, v] = to(plane ? offPlane(plane, [x, y]) : [way < 0 ? -x : x, y, z]);
       return [u - zero[0], v - zero[1]];
     },
   );

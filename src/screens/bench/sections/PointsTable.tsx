@@ -1,4 +1,5 @@
 import type { Place } from '../../../core/cloth/index.ts';
+import { axesOf, planeOf } from '../../../core/geometry/index.ts';
 import type { Sheet } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
@@ -23,8 +24,8 @@ interface Props {
 export function PointsTable({ job, piece, engine, solution, lit }: Props) {
   const words = sayBench().engine.sure;
   const wide = useWide();
-  const axes = solution.dimension === 2 ? (['x', 'y'] as const) : (['x', 'y', 'z'] as const);
   const places = placesOf(job.sheet, piece, solution);
+  const axes = axesOf(solution.dimension === 2 ? planeOf([...places.values()]) : null);
   const { points } = solution;
   if (points.length === 0) return null;
   const open = openPoints(engine);
@@ -65,7 +66,7 @@ export function PointsTable({ job, piece, engine, solution, lit }: Props) {
           ))}
         </tbody>
       </table>
-      <p class="small quiet">{words.frame(axes.length === 2)}</p>
+      <p class="small quiet">{words.frame(axes)}</p>
     </>
   );
 }
@@ -106,7 +107,7 @@ interface RowProps {
 }
 
 function PointRow({ point, place, axes, wide, lit, sheet, loose, unseen }: RowProps) {
-  const along = (i: number): string => (place ? placeText(place[i] ?? 0, sheet) : '');
+  const along = (axis: Axis): string => (place ? placeText(place['xyz'.indexOf(axis)] ?? 0, sheet) : '');
   return (
     <>
       <tr class={lit ? 'lit' : ''} data-row={`point:${point.id}`}>
@@ -121,18 +122,18 @@ function PointRow({ point, place, axes, wide, lit, sheet, loose, unseen }: RowPr
           </button>
         </th>
         {wide ? (
-          axes.map((axis, i) => (
+          axes.map((axis) => (
             <td key={axis} class="number">
-              {along(i)}
+              {along(axis)}
             </td>
           ))
         ) : (
           <td>
             <div class="bench-place">
               {place &&
-                axes.map((axis, i) => (
+                axes.map((axis) => (
                   <span key={axis}>
-                    <span class="quiet">{axis}</span> <span class="number">{along(i)}</span>
+                    <span class="quiet">{axis}</span> <span class="number">{along(axis)}</span>
                   </span>
                 ))}
             </div>

@@ -1,11 +1,13 @@
 import { useMemo } from 'preact/hooks';
 import type { PieceJudgement } from '../../../core/check/index.ts';
-import { type PieceSketch, type Place, sketchPiece } from '../../../core/cloth/index.ts';
+import { type PieceSketch, sketchPiece } from '../../../core/cloth/index.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { adjustedPlaces, surenessOf } from '../../model/sureness.ts';
-import { lengthText, readingName } from '../../model/words.ts';
-import { type Flat, fitPlaces, nameSpot, type Projection, type View } from './project.ts';
+import { lengthText, readingName, wordsOfPiece } from '../../model/words.ts';
+import { AskedLine } from './AskedLine.tsx';
+import { faceOfPiece, seenFrom } from './face.ts';
+import { type Flat, fitPlaces, ground, nameSpot, type Projection, path, type View } from './project.ts';
 
 interface Props {
   sheet: Sheet;
@@ -33,7 +35,9 @@ export function PieceDrawing(props: Props) {
   const { sheet, piece, width, height, asked } = props;
   const { judgement } = props;
   const drawn = useMemo(() => sketchPiece(sheet, piece, adjustedPlaces(judgement)), [sheet, piece, judgement]);
-  const view: View = asked?.kind === 'height' ? 'slant' : 'plan';
+  const face = faceOfPiece(sheet, piece);
+  // What is over or under a piece that lies does not show from above.
+  const view: View = asked?.kind === 'height' && face === 'plan' ? 'slant' : face;
   const places = [...drawn.places.values()];
   const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
   const projection = fitPlaces(shown, view, { width, height, margin: 40 });
@@ -57,7 +61,7 @@ export function PieceDrawing(props: Props) {
       {asked && <AskedLine reading={asked} drawn={drawn} projection={projection} />}
       <Points {...props} drawn={drawn} projection={projection} />
       <text x={width / 2} y={14} text-anchor="middle" class="value">
-        {view === 'plan' ? say().dock.bowUp : say().dock.slantView}
+        {seenFrom(view, wordsOfPiece(sheet, piece))}
       </text>
     </svg>
   );
@@ -74,16 +78,12 @@ function lookOf(reading: SheetReading, { bad, asked }: Props): string {
   return !asked || reading.points.some((id) => asked.points.includes(id)) ? 'taken' : 'taken faint';
 }
 
-const ground = ([x, y]: Place): Place => [x, y, 0];
-
 function ends(ids: readonly string[], drawn: PieceSketch, projection: Projection): Flat[] {
   return ids.flatMap((id) => {
     const place = drawn.places.get(id);
     return place ? [projection.to(place)] : [];
   });
 }
-
-const path = (points: readonly Flat[]): string => points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
 
 /** What the guide expects the piece to look like: its boxes closed, its runs open. */
 function Outline(props: Pick<Props, 'sheet' | 'piece'> & Drawn & { run: string | undefined }) {
@@ -164,29 +164,6 @@ function TakenLine(props: Drawn & { reading: SheetReading; look: string; value: 
           {props.value.text}
         </text>
       )}
-    </g>
-  );
-}
-
-function AskedLine({ reading, drawn, projection }: Drawn & { reading: SheetReading }) {
-  const [first] = reading.points;
-  const place = first === undefined ? undefined : drawn.places.get(first);
-  if (!place) return null;
-  const along =
-    reading.kind === 'girth' && reading.via
-      ? [...reading.points.slice(0, 1), ...reading.via, ...reading.points.slice(1)]
-      : reading.points;
-  const line =
-    reading.kind === 'height' ? [projection.to(ground(place)), projection.to(place)] : ends(along, drawn, projection);
-  const [a, b] = [line[0], line.at(-1)];
-  const before = line.at(-2);
-  if (!a || !b || !before) return null;
-  const angle = (Math.atan2(b[1] - before[1], b[0] - before[0]) * 180) / Math.PI;
-  return (
-    <g>
-      <polyline class="asked" points={path(line)} />
-      <circle class="asked-end" cx={a[0]} cy={a[1]} r={8} />
-      <polygon class="asked-end" points="0,0 -18,-9 -18,9" transform={`translate(${b[0]} ${b[1]}) rotate(${angle})`} />
     </g>
   );
 }

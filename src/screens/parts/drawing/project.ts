@@ -1,9 +1,10 @@
 import type { Place } from '../../../core/cloth/index.ts';
+import { type Face, seenAs } from '../../../core/geometry/index.ts';
 
 export type Flat = readonly [number, number];
 
-/** Looks straight down with the bow up and port to the left, or slantwise so that heights show. */
-export type View = 'plan' | 'slant';
+/** The face of a piece, or slantwise from astern so that heights show. */
+export type View = Face | 'slant';
 
 export interface Frame {
   width: number;
@@ -12,10 +13,19 @@ export interface Frame {
   margin: number;
 }
 
-const looks: Record<View, (place: Place) => Flat> = {
-  plan: ([x, y]) => [-y, -x],
-  slant: ([x, y, z]) => [-y + 0.35 * x, -z - 0.3 * x],
-};
+/** Across the drawing and down it. */
+function look(view: View, place: Place): Flat {
+  const [x, y, z] = place;
+  if (view === 'slant') return [-y + 0.35 * x, -z - 0.3 * x];
+  const [right, up] = seenAs(view, place);
+  return [right, -up];
+}
+
+/** The place below, on the ground of a drawing with heights. */
+export const ground = ([x, y]: Place): Place => [x, y, 0];
+
+export const path = (points: readonly Flat[]): string =>
+  points.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
 
 /** A mapping from the boat's frame (mm) to a drawing's frame, to one scale in both directions; px per mm is `scale`. */
 export interface Projection {
@@ -25,8 +35,7 @@ export interface Projection {
 
 /** The largest scale at which all places fit the frame, centred. */
 export function fitPlaces(places: readonly Place[], view: View, frame: Frame): Projection {
-  const look = looks[view];
-  const flat = places.map(look);
+  const flat = places.map((place) => look(view, place));
   const xs = flat.map(([x]) => x);
   const ys = flat.map(([, y]) => y);
   const [left, right] = [Math.min(...xs, Infinity), Math.max(...xs, -Infinity)];
@@ -38,7 +47,7 @@ export function fitPlaces(places: readonly Place[], view: View, frame: Frame): P
   const [cx, cy] = [(left + right) / 2, (top + bottom) / 2];
   return {
     to: (place) => {
-      const [x, y] = look(place);
+      const [x, y] = look(view, place);
       return [frame.width / 2 + (x - cx) * scale, frame.height / 2 + (y - cy) * scale];
     },
     scale,
