@@ -18,6 +18,7 @@
  * - `nextTapes` ranks the straight readings still to be had and gives a small (greedy) set that clears the job.
  */
 export { adjust } from './adjust.ts';
+export { fitOver, type ShapeFit } from './fit-over.ts';
 export type * from './model.ts';
 export { type NextTape, nextTapes, type TapeAdvice } from './next-tapes.ts';
 export { seededRandom } from './random.ts';
