@@ -7,7 +7,7 @@ import { type OpenJob, writeBack } from './model/open-job.ts';
 import { updates } from './model/outside.ts';
 import { type Route, route } from './model/route.ts';
 import { store } from './model/services.ts';
-import { Later } from './parts/Later.tsx';
+import { bring, Later } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
 import { WithJob } from './parts/WithJob.tsx';
 
@@ -17,7 +17,7 @@ const loadStep = () => import('./dock/step/StepScreen.tsx').then((m) => m.StepSc
 export function App() {
   const at = route.value;
   // Not with the first screen, but there before anybody has chosen a job.
-  useEffect(() => void loadStep().catch(() => undefined), []);
+  useEffect(() => void bring(loadStep).catch(() => undefined), []);
   return (
     <>
       <Notices />

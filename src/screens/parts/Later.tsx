@@ -7,12 +7,23 @@ interface Props<P> {
   props: P;
 }
 
+/** What has come already, so that it is there at once the next time. */
+const come = new WeakMap<object, unknown>();
+
+/** Brings a part before it is asked for, or when it is. */
+export async function bring<P>(load: Props<P>['load']): Promise<ComponentType<P>> {
+  const part = await load();
+  come.set(load, part);
+  return part;
+}
+
 /** A part of the app that is not in the first load; it is in the offline store all the same. Give each use a key of its own:
  * without one the part that was loaded first stays on the screen.  */
 export function Later<P extends object>({ load, props }: Props<P>) {
-  const [Part, setPart] = useState<ComponentType<P> | null>(null);
+  const [Part, setPart] = useState(() => (come.get(load) ?? null) as ComponentType<P> | null);
   useEffect(() => {
-    void load().then((part) => setPart(() => part));
+    if (Part) return;
+    void bring(load).then((part) => setPart(() => part));
   }, []);
   return Part ? <Part {...props} /> : <p class="page quiet">{say().general.loading}</p>;
 }

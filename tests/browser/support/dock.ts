@@ -67,6 +67,7 @@ export class Installer {
   async reading(text: string): Promise<void> {
     const key = this.stepKey();
     const second = this.page.locator('.strip').getByText('Read it a second time');
+    await this.page.getByTestId('next').waitFor();
     const askedBefore = await second.isVisible();
     await this.type(text);
     await this.next();
