@@ -5,6 +5,7 @@ import { historyText } from './history-words.ts';
 import { AnswersSection } from './sections/AnswersSection.tsx';
 import { AskPanel } from './sections/AskPanel.tsx';
 import { AsksSection } from './sections/AsksSection.tsx';
+import { CompareSection } from './sections/CompareSection.tsx';
 import { DecideSection } from './sections/DecideSection.tsx';
 import { DisputesSection } from './sections/DisputesSection.tsx';
 import { FindingsSection } from './sections/FindingsSection.tsx';
@@ -42,6 +43,7 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
       )}
       <NotesSection job={job} />
       <CarriedSection job={job} />
+      {piece && <CompareSection job={job} piece={piece.id} />}
       <HistorySection job={job} lit={lit} />
       {piece && <AskPanel job={job} piece={piece.id} onMade={() => jumpTo('asks')} />}
     </div>

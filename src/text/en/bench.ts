@@ -1,8 +1,10 @@
+import { benchCompare } from './bench-compare.ts';
 import { benchEngine } from './bench-engine.ts';
 
 /** What is read at the bench. */
 export const bench = {
   engine: benchEngine,
+  compare: benchCompare,
   inbox: {
     title: 'Bench',
     jobs: 'Jobs on this device',
@@ -50,6 +52,7 @@ export const bench = {
     carried: 'Carried without effect',
     notes: 'Notes',
     cautions: 'Cautions for this piece',
+    compare: 'Compare',
     history: 'History',
   },
   plan: {

@@ -2,5 +2,5 @@
 export type { Drawing, DrawingWords } from './drawing.ts';
 export { dxfOf } from './dxf.ts';
 export { fastenersCsv, pointsCsv } from './lists.ts';
-export { makePlan, type PlanInput } from './plan.ts';
+export { makePlan } from './plan.ts';
 export { svgOf } from './svg.ts';

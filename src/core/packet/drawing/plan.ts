@@ -149,7 +149,7 @@ function dimensions({ sheet, piece, places }: PlanInput, letter: number): Entity
     });
 }
 
-export const lengthText = (mm: number, { system, fraction }: Pick<Sheet, 'system' | 'fraction'>): string =>
+const lengthText = (mm: number, { system, fraction }: Pick<Sheet, 'system' | 'fraction'>): string =>
   system === 'metric'
     ? formatLength(mm, { system: 'metric', unit: 'mm' })
     : formatLength(mm, { system: 'imperial', denominator: fraction, feet: 'never' });

@@ -1,0 +1,25 @@
+/** What the bench says when it lays one state of a job, or one boat, beside another. */
+export const benchCompare = {
+  with: 'Compare with',
+  nothing: 'nothing',
+  asked: (when: string, who: string) => `when ${who} asked again, ${when}`,
+  cleared: (when: string, who: string) => `when ${who} cleared it, ${when}`,
+  job: (name: string) => `another boat: ${name}`,
+  working: 'Laying one beside the other…',
+  gone: 'That job is not on this device any more.',
+  none: 'Nothing differs.',
+  readings: 'Readings that differ',
+  reading: 'Reading',
+  before: 'Then',
+  after: 'Now',
+  difference: 'Difference',
+  noValue: 'no value',
+  came: 'Findings that came',
+  went: 'Findings that went',
+  shape: 'Shape over shape',
+  shapeHow:
+    'The earlier shape (dashed) laid over this one without stretching it: as close as the points both have allow.',
+  rms: (within: string) => `On the whole ${within} apart`,
+  further: (label: string, by: string) => `${label}: ${by} apart`,
+  noShape: 'There are not two shapes to lay over each other.',
+};
