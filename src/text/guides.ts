@@ -6,6 +6,9 @@ export type { PieceWords };
 /** The words of each guide travel apart from the app's first load; they are read when a job with such a piece opens. */
 const loaders: Partial<Record<PieceKind, () => Promise<PieceWords>>> = {
   'tension-shade': () => import('./en/guides/tension-shade.ts').then((m) => m.tensionShade),
+  'folding-top': () => import('./en/guides/folding-top.ts').then((m) => m.foldingTop),
+  'box-cover': () => import('./en/guides/box-cover.ts').then((m) => m.boxCover),
+  cushion: () => import('./en/guides/cushion.ts').then((m) => m.cushion),
   'open-bow': () => import('./en/guides/open-bow.ts').then((m) => m.openBow),
 };
 

@@ -1,18 +1,7 @@
-import type { When } from '../../job/index.ts';
 import type { Caution, GuideStep } from '../guide.ts';
+import { ask, whenIs } from './asking.ts';
 
 type Question = Extract<GuideStep, { on: 'question' }>;
-
-const ask = (slot: string, choices: readonly string[], more: Partial<Question> = {}): Question => ({
-  slot,
-  on: 'question',
-  choices,
-  needed: true,
-  ...more,
-});
-
-/** Asked where the boat lives so: the `berth` of the same piece. */
-const atBerth = (...is: string[]): When => ({ question: 'berth', is });
 
 /**
  * What decides the make of a piece besides its shape, asked in the same words whatever the piece, so that an answer given
@@ -22,12 +11,16 @@ export const lineQuestion: Question = ask('line', ['fastener-line', 'finished-ed
 
 export const berthQuestion: Question = ask('berth', ['water', 'lift', 'trailer']);
 /** Bow-in, stern-in: the end that lies to the dock, where no side does. */
-export const dockSideQuestion: Question = ask('dock-side', ['port', 'starboard', 'bow-in', 'stern-in', 'changes'], {
-  when: atBerth('water'),
-});
-export const cordQuestion: Question = ask('cord', ['port', 'starboard', 'aft', 'forward', 'no-cord'], {
-  when: atBerth('water', 'lift'),
-});
+export const dockSideQuestion: Question = ask(
+  'dock-side',
+  ['port', 'starboard', 'bow-in', 'stern-in', 'changes'],
+  whenIs('berth', 'water'),
+);
+export const cordQuestion: Question = ask(
+  'cord',
+  ['port', 'starboard', 'aft', 'forward', 'no-cord'],
+  whenIs('berth', 'water', 'lift'),
+);
 
 export const fitsQuestion: Question = ask('fits', ['owner-alone', 'owner-helped', 'crew']);
 export const fitsFromQuestion: Question = ask('fits-from', ['dock', 'inside', 'ground', 'both']);
@@ -39,7 +32,7 @@ export const speedQuestion: Question = ask('speed', ['at-rest', 'slow', 'faster'
   cautions: ['recoil', 'lights-and-view'],
 });
 /** Of a cover that may stay on while the boat is towed. */
-export const towQuestion: Question = ask('tow', ['never', 'short-way', 'road'], { when: atBerth('trailer') });
+export const towQuestion: Question = ask('tow', ['never', 'short-way', 'road'], whenIs('berth', 'trailer'));
 export const windQuestion: Question = ask('wind', ['sheltered', 'breeze', 'strong'], { needed: false });
 
 /** Colour, maker and the like go along in words. */
@@ -49,7 +42,7 @@ export const clothQuestion: Question = ask('cloth', ['breathable', 'coated', 'me
 });
 export const ventsQuestion: Question = ask('vents', ['wanted', 'none', 'shop-decides'], {
   needed: false,
-  when: { question: 'cloth', is: ['coated'] },
+  ...whenIs('cloth', 'coated'),
 });
 export const bagQuestion: Question = ask('bag', ['wanted', 'none'], { needed: false });
 

@@ -8,6 +8,6 @@ import type { View } from './project.ts';
 export const faceOfPiece = (sheet: Sheet, piece: string): Face =>
   faceOf(sheet.points.flatMap(({ pieces, nominal }) => (nominal && pieces.includes(piece) ? [nominal] : [])));
 
-/** From where a drawing is seen; a piece that may hang on any side of the boat has words of its own for it. */
+/** From where a drawing is seen; a piece that may lie or hang anywhere on the boat has words of its own for it. */
 export const seenFrom = (view: View, words: PieceWords | undefined): string =>
-  view === 'plan' || view === 'slant' ? say().general.views[view] : (words?.seen ?? say().general.views[view]);
+  view === 'slant' ? say().general.views.slant : (words?.seen ?? say().general.views[view]);

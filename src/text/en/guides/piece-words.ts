@@ -7,7 +7,7 @@ export interface PointWords {
 /**
  * What a person at the boat reads for a piece, by the guide's slots. readings: a name and a sentence of its own where the
  * usual "hook on, taut to" does not serve. mistakes: the usual slip, by step, where there is one. seen: from where a piece
- * that hangs is drawn, where the layout does not say it.
+ * is drawn, where the layout does not say it.
  */
 export interface PieceWords {
   about: string;
