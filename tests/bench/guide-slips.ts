@@ -8,7 +8,7 @@ import type { Who } from '../../src/core/job/index.ts';
 import { installer } from '../core/check/build.ts';
 import { deviates, Measured, type Place } from '../core/check/measured.ts';
 
-export interface Trial {
+interface Trial {
   readonly guide: Guide;
   readonly answers: Readonly<Record<string, string>>;
   readonly who?: Who;
@@ -41,7 +41,7 @@ function swapped(mm: number): number[] {
 const WANDER = 40;
 
 /** A boat like the guide's, with everything asked read once and what must be read twice read twice. */
-export function jobOf({ guide, answers, who = installer }: Trial, seed: number) {
+function jobOf({ guide, answers, who = installer }: Trial, seed: number) {
   const places = new Map<string, Place>();
   const wander = deviates(seed);
   for (const { slot, nominal } of guide.points) {
@@ -53,9 +53,10 @@ export function jobOf({ guide, answers, who = installer }: Trial, seed: number) 
     new Measured(guide, { who, answers, place, noise: deviates(seed + 1), ...more });
   const once = measured({});
   const twice = check(once.job.sheet())
-    .filter(({ rule }) => rule === 'reading-unchecked')
-    .flatMap(({ subjects }) => once.names(subjects));
-  return { measured: (slip?: readonly [string, number]) => withSlip(measured, twice, slip), twice, once };
+    .filter(({ rule }) => rule === 'reading-unchecked' || rule === 'slip-unseen')
+    .flatMap(({ subjects }) => once.names(subjects.filter(({ on }) => on === 'reading')));
+  const again = [...new Set(twice)];
+  return { measured: (slip?: readonly [string, number]) => withSlip(measured, again, slip), again };
 }
 
 /** The slip is made the first time the tape is read; the second look, where there is one, is sound. */
@@ -81,7 +82,7 @@ export function slipShares(trial: Trial, jobs: number, seed = 1): Result {
   const twice = new Set<string>();
   for (let k = 0; k < jobs; k++) {
     const job = jobOf(trial, seed + 10 * k);
-    for (const slot of job.twice) twice.add(slot);
+    for (const slot of job.again) twice.add(slot);
     const sound = job.measured();
     const before = new Set(loud(check(sound.job.sheet())).map(({ id }) => id));
     if (before.size > 0) clean.accused++;
@@ -95,7 +96,12 @@ export function slipShares(trial: Trial, jobs: number, seed = 1): Result {
           const share = shares[kind]?.get(slot) ?? { slips: 0, noticed: 0, named: 0 };
           share.slips++;
           if (more.length > 0) share.noticed++;
-          if (more.some(({ subjects }) => subjects.filter(({ on }) => on === 'reading').length === 1 && subjects.some((s) => s.id === id)))
+          if (
+            more.some(
+              ({ subjects }) =>
+                subjects.filter(({ on }) => on === 'reading').length === 1 && subjects.some((s) => s.id === id),
+            )
+          )
             share.named++;
           shares[kind]?.set(slot, share);
         }

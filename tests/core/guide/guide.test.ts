@@ -53,7 +53,10 @@ describe.each(guides)('the guide of $kind', (guide) => {
         expect(Object.keys(text?.questions[step.slot]?.choices ?? {}).sort()).toEqual([...step.choices].sort());
     }
     const slots = new Set(guide.walk.map((step) => step.slot));
-    for (const slot of Object.keys(text?.mistakes ?? {})) expect(slots).toContain(slot);
+    for (const slot of Object.keys({ ...text?.mistakes, ...text?.readings })) expect(slots).toContain(slot);
+    // A plain size has no point to hook on: only its own words say what is meant.
+    for (const step of guide.walk)
+      if (step.on === 'reading' && step.reading.kind === 'size') expect(text?.readings?.[step.slot]).toBeDefined();
   });
 
   it('asks under a condition only what an earlier question of its own decides, by a choice it has', () => {
