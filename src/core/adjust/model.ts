@@ -22,6 +22,8 @@ export interface NetworkPoint {
   readonly nominal?: Vector;
   /** Fixed coordinates without error, mm. */
   readonly known?: Vector;
+  /** No tape can be held to it any more: it is not proposed. */
+  readonly gone?: boolean;
   /** Ids of the points next to this one; its relative uncertainty is judged against them and the marks. */
   readonly neighbours?: readonly string[];
 }

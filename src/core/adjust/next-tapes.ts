@@ -162,7 +162,7 @@ function rank(view: View, wishes: TapeWishes): NextTape[] {
       ? points.flatMap((_, a) => points.flatMap((__, b): [number, number][] => (a < b ? [[a, b]] : [])))
       : indexed(wishes.candidates);
   const helpful = pairs.flatMap(([a, b]) => {
-    if (a < 0 || b < 0 || a === b || skip.has(key(a, b))) return [];
+    if (a < 0 || b < 0 || a === b || skip.has(key(a, b)) || points[a]?.gone || points[b]?.gone) return [];
     const tape = weigh(view, a, b, wishes);
     return tape === undefined ? [] : [tape];
   });

@@ -190,9 +190,10 @@ export function decidingTapes(problem: Problem, shapes: readonly Float64Array[],
     taken.add(Math.min(a, b) * count + Math.max(a, b));
   }
   const scored: { tape: DecidingTape; score: number }[] = [];
+  const gone = (p: number): boolean => problem.network.points[p]?.gone === true;
   for (let a = 0; a < count; a++) {
     for (let b = a + 1; b < count; b++) {
-      if (taken.has(a * count + b)) continue;
+      if (taken.has(a * count + b) || gone(a) || gone(b)) continue;
       const predicted = shapes.map((x) => span(x, a, b));
       const sorted = [...predicted].sort((m, n) => m - n);
       const gaps = sorted.slice(1).map((v, i) => v - (sorted[i] ?? 0));

@@ -20,11 +20,12 @@ export function networkOf(context: Context, pieceId: string): Network {
   const speaksOf = ({ piece, points, via = [], baseline = [] }: SheetReading): boolean =>
     piece === pieceId ||
     (baseline.length + points.length > 1 && [...points, ...via, ...baseline].every((id) => own.has(id)));
-  const readings = sheet.readings.flatMap((reading): NetworkReading[] => {
+  const taken = sheet.readings.flatMap((reading): NetworkReading[] => {
     const { kind } = reading;
     if (kind === 'size' || !isMeasured(reading) || !belongs(reading, flat) || !speaksOf(reading)) return [];
     return [networkReading(context, reading, kind, plane)];
   });
+  const readings = withoutIdle(taken, movedMarks(context), flat ? 2 : 3);
   const used = new Set(readings.flatMap((reading) => [...reading.points, ...(reading.baseline ?? [])]));
   const neighbours = neighboursOf(context, pieceId);
   const points = all
@@ -33,11 +34,33 @@ export function networkOf(context: Context, pieceId: string): Network {
   return { dimension: flat ? 2 : 3, points, readings };
 }
 
+/** Marks that are not where they were: what was read at them holds for the old place. */
+const movedMarks = ({ sheet }: Context): ReadonlySet<string> =>
+  new Set(sheet.points.flatMap(({ id, replacedBy }) => (replacedBy === null ? [] : [id])));
+
+/**
+ * A mark that was moved before enough was read at it says nothing about any other point: as many readings as it has
+ * coordinates only place the mark itself. They are left out, or the whole piece would wait for a mark nobody can tape to.
+ */
+function withoutIdle(readings: readonly NetworkReading[], moved: ReadonlySet<string>, axes: number): NetworkReading[] {
+  const touches = ({ points, baseline = [] }: NetworkReading, mark: string): boolean =>
+    points.includes(mark) || baseline.includes(mark);
+  let left = [...readings];
+  for (;;) {
+    const idle = [...moved].find((mark) => {
+      const count = left.filter((reading) => touches(reading, mark)).length;
+      return count > 0 && count <= axes;
+    });
+    if (idle === undefined) return left;
+    left = left.filter((reading) => !touches(reading, idle));
+  }
+}
+
 /**
  * Fasteners along a run have no places of their own, only stations, and are checked against the whole of their run. A
  * height says nothing about where a point lies in a flat piece.
  */
-function belongs(reading: SheetReading, flat: boolean): boolean {
+export function belongs(reading: SheetReading, flat: boolean): boolean {
   if (reading.kind === 'known') return false;
   if (reading.kind === 'running' && reading.points.length < 2) return false;
   return !(flat && (reading.kind === 'height' || reading.kind === 'level' || reading.kind === 'plumb'));
@@ -54,7 +77,8 @@ function networkPoint(
   return {
     id,
     label,
-    role,
+    // Where a mark was before it was moved is a place like any other, and no tape reaches it.
+    ...(point.replacedBy === null ? { role } : { gone: true }),
     sides: point.sides.flatMap((side) => sideOn(plane, side) ?? []),
     needed: role !== 'mark' && role !== 'obstruction',
     neighbours,

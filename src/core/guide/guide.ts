@@ -9,6 +9,7 @@ import type {
   SizeOf,
   When,
 } from '../job/index.ts';
+import { nextInRow } from './rows.ts';
 
 /** Cautions shown at the step where they matter; their words live with the texts. */
 export const CAUTIONS = [
@@ -103,17 +104,7 @@ export function declarePiece(
     kind: guide.kind,
     name,
     flat: guide.flat,
-    points: guide.points.map(
-      (point) =>
-        shared.points.get(point.slot) ?? {
-          id: pointId(point.slot),
-          label: point.label,
-          slot: point.slot,
-          role: point.role,
-          sides: [...point.sides],
-          nominal: [...point.nominal],
-        },
-    ),
+    points: pointsOf(guide, shared, pointId),
     readings,
     runs: guide.walk.flatMap((step) => {
       if (step.on !== 'run') return [];
@@ -136,6 +127,19 @@ export function declarePiece(
     walk: guide.walk.map((step) => step.slot).filter((slot) => !left.has(slot)),
     cautions: guide.walk.flatMap(({ slot, cautions }) => (cautions ? [{ slot, keys: [...cautions] }] : [])),
   };
+}
+
+/** The guide's points; one that is on the boat already keeps its label, and the guide's own make way for it. */
+function pointsOf(guide: Guide, shared: Shared, pointId: (slot: string) => string): PointDeclaration[] {
+  const labels = [...shared.points.values()].map(({ label }) => label);
+  const own = guide.points.filter(({ slot }) => !shared.points.has(slot)).map(({ label }) => label);
+  return guide.points.map(({ slot, label, role, sides, nominal }) => {
+    const there = shared.points.get(slot);
+    if (there) return there;
+    const free = labels.includes(label) ? nextInRow(label, [...labels, ...own]) : label;
+    labels.push(free);
+    return { id: pointId(slot), label: free, slot, role, sides: [...sides], nominal: [...nominal] };
+  });
 }
 
 const isPair = ({ kind, points }: Pick<ReadingDeclaration, 'kind' | 'points'>): boolean =>

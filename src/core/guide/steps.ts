@@ -43,7 +43,7 @@ export function stepsOf(sheet: Sheet, pieceId: string): Step[] {
     };
   };
   for (const reading of sheet.readings) {
-    if (reading.piece !== pieceId || (reading.run !== undefined && reading.slot === null)) continue;
+    if (reading.piece !== pieceId || isStation(reading)) continue;
     const key = reading.slot ?? reading.id;
     steps.set(key, { ...common(key, 'reading', reading.id, readingState(reading)), on: 'reading', reading });
   }
@@ -66,6 +66,10 @@ export function stepsOf(sheet: Sheet, pieceId: string): Step[] {
   const placed = new Set(walked.map((step) => step.key));
   return [...walked, ...[...steps.values()].filter((step) => !placed.has(step.key))];
 }
+
+/** Stations along an edge are taken at the edge's own step; its whole length has one of its own. */
+const isStation = ({ kind, run, slot }: SheetReading): boolean =>
+  kind === 'running' && run !== undefined && slot === null;
 
 const isCaution = (key: string): key is Caution => (CAUTIONS as readonly string[]).includes(key);
 

@@ -7,7 +7,7 @@ export type When = z.infer<typeof When>;
 
 /**
  * A place on the boat. `nominal` is where the guide expects it: a start for drawing, never evidence.
- * replaces: the mark this one stands for since that was moved.
+ * replaces: the mark this one stands for since that was moved. note: what it is, where no guide says so.
  */
 export const PointDeclaration = z.object({
   id: Id,
@@ -17,6 +17,7 @@ export const PointDeclaration = z.object({
   sides: z.array(Side),
   nominal: z.nullable(Position),
   replaces: z.optional(Id),
+  note: z.optional(Line),
 });
 export type PointDeclaration = z.infer<typeof PointDeclaration>;
 
@@ -45,22 +46,27 @@ export const ReadingDeclaration = z.object({
 });
 export type ReadingDeclaration = z.infer<typeof ReadingDeclaration>;
 
-/** An ordered edge; `whole` is the reading of its full length, the check on its fasteners. */
+/**
+ * An ordered edge; `whole` is the reading of its full length, the check on its fasteners. note: its name, where no guide
+ * has one.
+ */
 export const RunDeclaration = z.object({
   id: Id,
   slot: z.nullable(Slot),
   points: z.array(Id).check(z.minLength(2)),
   whole: z.nullable(Id),
   needed: z.boolean(),
+  note: z.optional(Line),
   when: z.optional(When),
 });
 export type RunDeclaration = z.infer<typeof RunDeclaration>;
 
-/** A picture asked for and the points that should be marked on it. */
+/** A picture asked for and the points that should be marked on it. note: what it shows, where no guide says so. */
 export const ShotDeclaration = z.object({
   slot: Slot,
   points: z.array(Id),
   needed: z.boolean(),
+  note: z.optional(Line),
   when: z.optional(When),
 });
 export type ShotDeclaration = z.infer<typeof ShotDeclaration>;

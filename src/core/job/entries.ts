@@ -80,8 +80,8 @@ export const payloads = {
   'reading.suppose': z.object({ reading: Id, value: z.number(), text: Line, slip: Slot, basis: Subjects }),
   'reading.answer': z.object({ reading: Id, answer: NoValue, reason: Line }),
   'run.add': z.object({ piece: Id, run: RunDeclaration, after: z.optional(Slot) }),
-  /** The points of an edge in another order, or with one more or less. */
-  'run.points': z.object({ run: Id, points: z.array(Id).check(z.minLength(2)) }),
+  /** The points of an edge in another order, or with one more or less. whole: the reading of its full length from now on. */
+  'run.points': z.object({ run: Id, points: z.array(Id).check(z.minLength(2)), whole: z.optional(Id) }),
   /**
    * One fact about the stretch of an edge that begins at a point and goes on to where the next one begins.
    * begins: whether a stretch begins here at all (the first of a run always does). spacing: mm between planned fasteners.

@@ -93,11 +93,13 @@ function sheetRun({ run, piece }: Declared, registers: Registers, pieces: Pieces
   };
   const stretches = stretchesOf({ run, piece }, points, registers, whole);
   const first = stretches[0];
+  const later = gathered.of('run.points').findLast(({ payload }) => payload.run === run.id && payload.whole);
+  const length = later?.payload.whole ?? run.whole;
   const planned = stretches.filter((stretch) => stretch.count !== null);
   return {
     ...run,
     points,
-    whole: run.whole !== null && isDropped(gathered, run.whole) ? null : run.whole,
+    whole: length !== null && isDropped(gathered, length) ? null : length,
     piece,
     manner: (detail('manner') ?? 'cumulative') as SheetRun['manner'],
     line: (detail('line') ?? null) as SheetRun['line'],

@@ -1,6 +1,7 @@
 /** The job: entries, the logbook they make, and the sheet it folds to. */
 export { declarationOf } from './declaration-of.ts';
 export * from './declarations.ts';
+export { type Deed, deed } from './deed.ts';
 export * from './entries.ts';
 export { fold } from './fold.ts';
 export { parseAhead } from './gather.ts';

@@ -1,5 +1,14 @@
 import { computed, signal } from '@preact/signals';
-import { type Entry, type EntryKind, fold, heads, type Payload, type Sheet } from '../../core/job/index.ts';
+import {
+  type Deed,
+  deed,
+  type Entry,
+  type EntryKind,
+  fold,
+  heads,
+  type Payload,
+  type Sheet,
+} from '../../core/job/index.ts';
 import { now, uuid } from '../../device/clock.ts';
 import { type JobJudgement, judgeJob } from '../../device/judge/index.ts';
 import type { StoredPhoto } from '../../device/store/index.ts';
@@ -78,13 +87,7 @@ export function act<K extends EntryKind>(kind: K, payload: Payload<K>): Promise<
   return actAll([deed(kind, payload)]).then(([entry]) => entry as Entry);
 }
 
-export interface Deed {
-  kind: EntryKind;
-  payload: Record<string, unknown>;
-}
-
-/** Something to do, checked against its kind. */
-export const deed = <K extends EntryKind>(kind: K, payload: Payload<K>): Deed => ({ kind, payload: { ...payload } });
+export { type Deed, deed };
 
 /** Several things at once: all are written in one transaction, or none is. */
 export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = []): Promise<Entry[]> {

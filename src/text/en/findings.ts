@@ -115,17 +115,24 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
     names.length === 1
       ? `${names[0]} does not fit the other readings. Read it again.`
       : `Something here does not fit. Read again: ${names.join(', ')}.`,
-  'point-floats': ({ names }) =>
-    `${names[0]} is not fixed yet: with these readings it could lie elsewhere. It needs another tape.`,
+  'point-floats': ({ names, numbers }) =>
+    numbers.ways === null
+      ? `${names[0]}: nothing is measured at it yet.`
+      : `${names[0]} is not fixed yet: with these readings it could lie elsewhere. It needs another tape.`,
   'two-shapes': ({ names, numbers }) =>
     `Two shapes fit these readings (${names.join(', ')} could lie on either side).${numbers.from === null ? '' : ` One tape decides: ${numbers.from}–${numbers.to}.`}`,
-  'reading-unchecked': ({ names }) => `${names[0]}: nothing else would show a slip here. Read it a second time.`,
+  'reading-unchecked': ({ names, numbers }) =>
+    numbers.moved
+      ? `${names[0]}: nothing else would show a slip here, and ${numbers.moved} was moved since. Tape it from ${numbers.now} too.`
+      : `${names[0]}: nothing else would show a slip here. Read it a second time.`,
   'point-loose': ({ names, show }) =>
     `${names[0]} is only sure within ${show('sure')}; the piece needs ${show('limit')}.`,
   'not-measured-again': ({ names, numbers, show }) =>
     `${names[0]}: read as ${numbers.read}, counted as ${show('value')} by the shop. Nobody has measured it again.`,
-  'shape-unknown': ({ names }) =>
-    `${names[0]}: no shape could be computed from these readings. Look for one far off, or take another tape.`,
+  'shape-unknown': ({ names, numbers }) =>
+    numbers.readings === '0'
+      ? `${names[0]}: nothing is measured yet.`
+      : `${names[0]}: no shape could be computed from these readings. Look for one far off, or take another tape.`,
   'slip-unseen': ({ names, show }) =>
     `A slip in ${names[1]} could move ${names[0]} by ${show('shift')} and nobody would notice. Read it a second time.`,
   'unlike-sister': ({ names, numbers }) =>
