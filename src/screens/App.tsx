@@ -3,10 +3,12 @@ import { say } from '../text/index.ts';
 import { JobScreen } from './dock/JobScreen.tsx';
 import { JobsScreen } from './dock/JobsScreen.tsx';
 import { WalkScreen } from './dock/WalkScreen.tsx';
+import { gone } from './model/gone.ts';
 import { type OpenJob, writeBack } from './model/open-job.ts';
 import { updates } from './model/outside.ts';
 import { type Route, route } from './model/route.ts';
 import { store } from './model/services.ts';
+import { GoneNotice } from './parts/GoneNotice.tsx';
 import { bring, Later } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
 import { WithJob } from './parts/WithJob.tsx';
@@ -73,7 +75,12 @@ function Notices() {
   const saveCopy = (): void => void import('./model/send-out.ts').then((m) => m.saveCopyNow());
   return (
     <div class="notices no-print">
-      {unsaved && <Notice tone="stop" text={words.failures[unsaved.code]} action={words.saveCopyNow} act={saveCopy} />}
+      {gone.value.map((job) => (
+        <GoneNotice key={job.id} job={job} />
+      ))}
+      {unsaved && unsaved.code !== 'gone' && (
+        <Notice tone="stop" text={words.failures[unsaved.code]} action={words.saveCopyNow} act={saveCopy} />
+      )}
       {store().torn.value && <Notice tone="stop" text={words.torn} action={words.saveCopyNow} act={saveCopy} />}
       {store().emptied.value && (
         <Notice tone="stop" text={words.emptied} action={words.writeBack} act={() => void writeBack()} />

@@ -274,7 +274,8 @@ async function ownId(settings: Settings): Promise<string> {
 const bytesOf = (photos: readonly StoredPhoto[]): number => photos.reduce((sum, photo) => sum + photo.size, 0);
 
 function describe(failed: readonly Held[]): Unsaved | null {
-  const latest = failed.at(-1)?.failure;
+  // Where the disk fails too, that is what matters first.
+  const latest = (failed.findLast(({ failure }) => failure?.code !== 'gone') ?? failed.at(-1))?.failure;
   if (!latest) return null;
   return {
     entries: failed.flatMap((held) => held.entries),

@@ -4,6 +4,7 @@ import type { SheetPiece } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
+import { jobTitle } from '../model/words.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { GateLine } from '../parts/GateLine.tsx';
 import { Later } from '../parts/Later.tsx';
@@ -15,7 +16,7 @@ export function JobScreen({ job }: { job: OpenJob }) {
   const words = say().dock.job;
   return (
     <div class="page">
-      <TopBar back={{ at: 'jobs' }} title={sheet.details.name || say().dock.jobs.unnamed} />
+      <TopBar back={{ at: 'jobs' }} title={jobTitle(sheet.details)} />
       {sheet.demo && <p class="demo-mark">{say().general.demoMark}</p>}
       <p class="quiet">{[sheet.details.customer, sheet.details.boat].filter(Boolean).join(' · ')}</p>
       {sheet.pieces.map((piece) => (

@@ -3,10 +3,10 @@ import { askToPersist, estimateRoom, isPersistent, type Room } from '../../devic
 import type { Setting } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
 import { jobs, readJobs } from '../model/jobs.ts';
-import { loadJob } from '../model/open-job.ts';
+import { deleteJob, loadJob } from '../model/open-job.ts';
 import { handOver, preparePacket } from '../model/send-out.ts';
-import { choosePerson, chooseTheme, chooseUnits, person, store, theme, units } from '../model/services.ts';
-import { bytesText } from '../model/words.ts';
+import { choosePerson, chooseTheme, chooseUnits, person, theme, units } from '../model/services.ts';
+import { bytesText, jobTitle } from '../model/words.ts';
 import { InstallOffer } from '../parts/StorageWarning.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { UnitsField } from '../parts/UnitsField.tsx';
@@ -104,12 +104,12 @@ function DeleteJobs() {
           <li key={job.id} class="stack">
             {asking === job.id ? (
               <>
-                <p role="alert">{words.deleteAsk(job.name)}</p>
+                <p role="alert">{words.deleteAsk(jobTitle(job))}</p>
                 <div class="row">
                   <button type="button" class="button main" onClick={() => void saveFirst(job.id)}>
                     {words.deleteSendFirst}
                   </button>
-                  <button type="button" class="button" onClick={() => void store().deleteJob(job.id).then(readJobs)}>
+                  <button type="button" class="button" onClick={() => void deleteJob(job.id).then(readJobs)}>
                     {words.deleteNow}
                   </button>
                   <button type="button" class="button plain" onClick={() => setAsking(null)}>
@@ -119,7 +119,7 @@ function DeleteJobs() {
               </>
             ) : (
               <button type="button" class="item" onClick={() => setAsking(job.id)}>
-                <span class="grow">{job.name || say().dock.jobs.unnamed}</span>
+                <span class="grow">{jobTitle(job)}</span>
               </button>
             )}
           </li>

@@ -18,7 +18,7 @@ export function NewJobScreen() {
   const start = async (): Promise<void> => {
     await choosePerson({ name: name.trim(), role }).catch(() => undefined);
     await chooseUnits(chosen).catch(() => undefined);
-    const title = [customer.trim(), boat.trim()].filter(Boolean).join(' – ') || say().dock.jobs.unnamed;
+    const title = [customer.trim(), boat.trim()].filter(Boolean).join(' – ');
     const details = [
       { field: 'customer', value: customer.trim() },
       { field: 'boat', value: boat.trim() },

@@ -13,7 +13,10 @@ import { now, uuid } from '../../device/clock.ts';
 import { type JobJudgement, judgeJob } from '../../device/judge/index.ts';
 import type { StoredPhoto } from '../../device/store/index.ts';
 import { loadPieceWords } from '../../text/guides.ts';
+import { letGo, noteBack, noteGone } from './gone.ts';
 import { actor, device, store } from './services.ts';
+import { listenToTabs, tellDeleted, tellGrown } from './tabs.ts';
+import { jobTitle } from './words.ts';
 
 /** The job on the screen: its logbook and what follows from it. */
 export interface OpenJob extends JobJudgement {
@@ -28,11 +31,13 @@ export interface OpenJob extends JobJudgement {
 
 export const openJob = signal<OpenJob | null>(null);
 
-/** Tells the app's other tabs that a job has grown; they read it again, so that no tab judges a stale state. */
-const otherTabs = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel('tapetrue-job');
-otherTabs?.addEventListener('message', (event: MessageEvent<unknown>) => {
-  const id = openJob.value?.id;
-  if (id !== undefined && event.data === id) void loadJob(id);
+/** A job that grew in another tab is read again, so that no tab judges a stale state. One deleted there is still held here. */
+listenToTabs({
+  grown: (id) => void noteBack(id).then(() => (openJob.value?.id === id ? loadJob(id) : null)),
+  deleted: (id) => {
+    const job = openJob.value;
+    if (job?.id === id) noteGone({ id, entries: job.entries, title: jobTitle(job.sheet.details) });
+  },
 });
 
 /** Longer than this no screen waits for a judgement before it shows what was typed; ms. */
@@ -81,7 +86,8 @@ let queue: Promise<unknown> = Promise.resolve();
 
 /**
  * Does one thing in the open job: writes the entry to disk, then shows what follows from it. One after the other, so
- * that each entry has seen the one before. When the disk refuses, the store keeps the entry in memory and says so.
+ * that each entry has seen the one before. When the disk refuses, the store keeps the entry in memory, every screen
+ * says so, and the job goes on.
  */
 export function act<K extends EntryKind>(kind: K, payload: Payload<K>): Promise<Entry> {
   return actAll([deed(kind, payload)]).then(([entry]) => entry as Entry);
@@ -95,18 +101,15 @@ export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = 
     const job = openJob.value;
     if (!job) throw new Error('no job is open');
     const made = makeEntries(job.id, job.entries, deeds);
-    await write(made, photos);
-    if (openJob.value?.id === job.id) await show(job.id, [...openJob.value.entries, ...made], job.damaged);
-    otherTabs?.postMessage(job.id);
+    const outcome = await store().append(made, photos);
+    const entries = [...(openJob.value?.id === job.id ? openJob.value : job).entries, ...made];
+    if (openJob.value?.id === job.id) await show(job.id, entries, job.damaged);
+    if (outcome === 'gone') noteGone({ id: job.id, entries, title: jobTitle(job.sheet.details) });
+    else tellGrown(job.id);
     return made;
   });
   queue = run.catch(() => undefined);
   return run;
-}
-
-/** Writes to disk. Where the disk fails the store keeps the entries in memory and every screen says so: go on with them. */
-async function write(made: readonly Entry[], photos: readonly StoredPhoto[]): Promise<void> {
-  await store().append(made, photos);
 }
 
 function makeEntries(job: string, before: readonly Entry[], deeds: readonly Deed[]): Entry[] {
@@ -131,9 +134,16 @@ function makeEntries(job: string, before: readonly Entry[], deeds: readonly Deed
 export async function beginJob(deeds: readonly Deed[]): Promise<string> {
   const id = uuid();
   const made = makeEntries(id, [], deeds);
-  await write(made, []);
+  await store().append(made);
   await show(id, made, 0);
   return id;
+}
+
+/** Removes a job from this device for good, whether or not it is open, and tells the other tabs. */
+export async function deleteJob(id: string): Promise<void> {
+  await letGo({ id });
+  if (openJob.value?.id === id) openJob.value = null;
+  tellDeleted(id);
 }
 
 /** Undo stops here: what these begin is not taken back by a thumb that slipped. */

@@ -4,8 +4,10 @@ import { now, uuid } from '../../device/clock.ts';
 import { type PhotoBytes, readPacketFile } from '../../device/packet-file/index.ts';
 import { StoreFailure } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
+import { sayTakeIn } from '../../text/take-in.ts';
 import { loadJob, openJob } from './open-job.ts';
 import { actor, device, store, units } from './services.ts';
+import { jobTitle } from './words.ts';
 
 /** What became of a file: taken in, or refused with the reason; then nothing stored was touched. */
 export type TakenIn = { ok: true; job: string; lines: string[] } | { ok: false; lines: string[] };
@@ -23,7 +25,7 @@ type Read = { ok: true; incoming: Incoming } | { ok: false; lines: string[] };
 
 /** Takes a packet or a readings table into this device: by its content, whatever its name. */
 export async function takeIn(file: Blob, fileName: string): Promise<TakenIn> {
-  const words = say().dock.takeIn;
+  const words = sayTakeIn();
   const read = await readIncoming(file, fileName);
   if (!read.ok) return { ok: false, lines: [words.refused, ...read.lines] };
   const { entries, photos, missing, name, isCopy } = read.incoming;
@@ -42,19 +44,19 @@ export async function takeIn(file: Blob, fileName: string): Promise<TakenIn> {
 }
 
 async function readIncoming(file: Blob, fileName: string): Promise<Read> {
-  const words = say().dock.takeIn;
+  const words = sayTakeIn();
   const read = await readPacketFile(file);
   if (!read.ok) return { ok: false, lines: [words.why[read.why]] };
   if (read.kind === 'packet') {
     const { logbook, sheet } = read.packet;
-    const name = sheet.details.name || say().dock.jobs.unnamed;
+    const name = jobTitle(sheet.details);
     return { ok: true, incoming: { name, entries: logbook, photos: read.photos, missing: read.missing, isCopy: true } };
   }
   return readIncomingTable(read.text, fileName);
 }
 
 function readIncomingTable(text: string, fileName: string): Read {
-  const words = say().dock.takeIn;
+  const words = sayTakeIn();
   const name = fileName.replace(/\.[^.]*$/, '');
   const table = readTable(text, {
     name,
@@ -78,4 +80,4 @@ function readIncomingTable(text: string, fileName: string): Read {
 const MOST_ROWS_NAMED = 12;
 
 const rowText = ({ line, code, column, understood }: RowRefusal): string =>
-  say().dock.takeIn.row(line, say().dock.takeIn.rowFaults[code], column ?? '', understood ?? '');
+  sayTakeIn().row(line, sayTakeIn().rowFaults[code], column ?? '', understood ?? '');

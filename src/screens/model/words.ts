@@ -89,11 +89,19 @@ function thingOf(reading: SheetReading, sheet: Sheet): string {
 export const wordsOfPiece = (sheet: Sheet, piece: string) =>
   pieceWords(sheet.pieces.find(({ id }) => id === piece)?.kind);
 
+/** What a job is called: by its own name, otherwise by customer and boat. */
+export function jobTitle({ name, customer, boat }: Record<'name' | 'customer' | 'boat', string>): string {
+  const { unnamed } = say().dock.jobs;
+  // Jobs begun before customer and boat were known may carry these very words as their name.
+  const own = name.trim() === unnamed ? '' : name.trim();
+  return own || [customer, boat].filter(Boolean).join(' – ') || unnamed;
+}
+
+const dates = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+
 export function dateText(iso: string): string {
   const date = new Date(iso);
-  return Number.isNaN(date.getTime())
-    ? iso
-    : new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' }).format(date);
+  return Number.isNaN(date.getTime()) ? iso : dates.format(date);
 }
 
 export const whoText = (who: Who): string => who.name || say().general.roles[who.role];

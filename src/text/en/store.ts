@@ -14,6 +14,14 @@ export const store = {
   torn: 'This device ran full and may lose what it stores when the app is closed. Save a copy of every job now, before you close it.',
   emptied: 'The browser’s data for this app was cleared while it was open. What is on the screen can be written back.',
   writeBack: 'Write it back',
+  gone: {
+    what: (title: string) =>
+      `“${title}” was deleted from this device in another tab. This page still holds its readings and answers. Its photos come back only from a copy.`,
+    sure: (title: string) =>
+      `Nothing of “${title}” stays on this device then. Copies already sent stay where they are.`,
+    letGo: 'Let it go',
+    letGoNow: 'Let it go for good',
+  },
   saveCopyNow: 'Save a copy now',
   notOnlyCopy: 'This phone holds the only copy.',
   mayClear: (days: number) =>
