@@ -26,7 +26,7 @@ function elsewhere(seed: number, flat: boolean): (slot: string, nominal: Place) 
 
 describe(`${key}, quiet`, () => {
   // A hundred tests are made at once in a bow cover; the promise is at most one clean job in a hundred accused.
-  it('accuses at most one in a hundred of 200 clean jobs, whoever measured', () => {
+  it('accuses at most one in a hundred clean jobs, whoever measured', () => {
     let [jobs, accused] = [0, 0];
     for (const guide of guides)
       for (let seed = 1; seed <= 100; seed++) {
@@ -36,8 +36,8 @@ describe(`${key}, quiet`, () => {
         jobs++;
         if (doubts(measured).length > 0) accused++;
       }
-    expect(jobs).toBe(200);
-    expect(accused).toBeLessThanOrEqual(2);
+    expect(jobs).toBe(100 * guides.length);
+    expect(accused).toBeLessThanOrEqual(jobs / 100);
   });
   it('says nothing about an exact job', () => {
     for (const guide of guides) expect(doubts(new Measured(guide))).toEqual([]);
