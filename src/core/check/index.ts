@@ -3,7 +3,7 @@ export { rules } from './catalogue.ts';
 export { changesBetween, type Judged, type PieceChanges, twinsBySlot } from './changes.ts';
 export { Finding, RuleKey, type Subject } from './finding.ts';
 export { type Gate, gates } from './gates.ts';
-export { defaultLimits } from './limits.ts';
+export { defaultLimits, limitsOf } from './limits.ts';
 export { type PieceJudgement, solutionOf } from './piece-judgement.ts';
 export { type RoundPoint, roundOf } from './round.ts';
 export { type CheckOptions, check, judge } from './runner.ts';

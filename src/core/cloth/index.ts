@@ -1,7 +1,8 @@
 /** From readings to cloth. */
 
-export { outlineOf } from '../geometry/index.ts';
+export { outlineOf } from '../geometry/outline.ts';
 export {
+  type EvenRow,
   evenRow,
   isUsual,
   MOST_FASTENERS,

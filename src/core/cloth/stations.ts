@@ -1,4 +1,4 @@
-import { placeAlong, pointsAlong, stationsAlong } from '../geometry/index.ts';
+import { placeAlong, pointsAlong, stationsAlong } from '../geometry/along-run.ts';
 import type { Sheet, SheetRun } from '../job/index.ts';
 import type { Place } from './sketch-piece.ts';
 

@@ -42,25 +42,31 @@ export function stationsAlong(run: SheetRun, sheet: Readings): RunStation[] {
 const LIKELY = 1.5;
 
 /**
- * How far along the tape each point of an edge lies, mm from the first; null where that cannot be told. Between two points
- * their straight distance counts, as taped or from their places; the whole, which follows the edge, is shared out in
- * proportion.
+ * Lengths by the tape from each point of an edge to the next, mm; null where one cannot be told. Between two points their
+ * straight distance counts, as taped or from their places; the whole, which follows the edge, is shared out in proportion
+ * once all of them are known.
  */
-export function pointsAlong(run: SheetRun, sheet: Readings, placeOf: PlaceOf): number[] | null {
+export function stepsAlong(run: SheetRun, sheet: Readings, placeOf: PlaceOf): (number | null)[] {
   const straights = new Map(sheet.readings.flatMap(pairOf));
-  const marks = [0];
-  let total = 0;
-  for (const [index, to] of run.points.entries()) {
-    const from = run.points[index - 1];
-    if (from === undefined) continue;
-    const step = straights.get(keyOf(from, to)) ?? between(placeOf(from), placeOf(to));
-    if (step === null) return null;
-    total += step;
-    marks.push(total);
-  }
+  const steps = run.points.slice(1).map((to, index) => {
+    const from = run.points[index] ?? '';
+    return straights.get(keyOf(from, to)) ?? between(placeOf(from), placeOf(to));
+  });
+  const known = steps.filter((step) => step !== null);
+  const total = known.reduce((sum, step) => sum + step, 0);
   const whole = sheet.readings.find(({ id }) => id === run.whole)?.value ?? 0;
-  const share = total > 0 && whole > total / LIKELY && whole < total * LIKELY ? whole / total : 1;
-  return marks.map((mark) => mark * share);
+  if (known.length < steps.length || whole < total / LIKELY || whole > total * LIKELY) return steps;
+  return known.map((step) => (total > 0 ? step * (whole / total) : step));
+}
+
+/** How far along the tape each point of an edge lies, mm from the first; null where that cannot be told. */
+export function pointsAlong(run: SheetRun, sheet: Readings, placeOf: PlaceOf): number[] | null {
+  const marks = [0];
+  for (const step of stepsAlong(run, sheet, placeOf)) {
+    if (step === null) return null;
+    marks.push((marks.at(-1) ?? 0) + step);
+  }
+  return marks;
 }
 
 const keyOf = (a: string, b: string): string => (a < b ? `${a} ${b}` : `${b} ${a}`);

@@ -1,5 +1,5 @@
-import { type Fastener, isOfClosure, type Sheet, type SheetRun } from '../job/index.ts';
-import { type PlaceOf, pointsAlong, stationsAlong } from './along-run.ts';
+import { type Fastener, isOfClosure, type Sheet, type SheetRun, type Stretch } from '../job/index.ts';
+import { type PlaceOf, pointsAlong, stationsAlong, stepsAlong } from './along-run.ts';
 
 /** Within this of where one stretch ends and the next begins a place may belong to either, mm. */
 const NEAR = 60;
@@ -45,9 +45,15 @@ function isClosedBy(run: SheetRun, index: number, { type }: Fastener): boolean {
 }
 
 /** Length of a stretch by the tape, mm; null where it cannot be told. */
-export function stretchLength(run: SheetRun, marks: readonly number[] | null, index: number): number | null {
-  const stretch = run.stretches[index];
-  if (!marks || !stretch) return null;
-  const length = (marks[run.points.indexOf(stretch.to)] ?? 0) - (marks[run.points.indexOf(stretch.from)] ?? 0);
-  return length > 0 ? length : null;
+export function stretchLength(
+  run: SheetRun,
+  sheet: Pick<Sheet, 'readings'>,
+  placeOf: PlaceOf,
+  { from, to }: Stretch,
+): number | null {
+  const whole = sheet.readings.find(({ id }) => id === run.whole)?.value ?? null;
+  if (run.stretches.length === 1 && whole !== null && whole > 0) return whole;
+  const steps = stepsAlong(run, sheet, placeOf).slice(run.points.indexOf(from), run.points.indexOf(to));
+  const known = steps.filter((step) => step !== null);
+  return known.length > 0 && known.length === steps.length ? known.reduce((sum, step) => sum + step, 0) : null;
 }

@@ -1,4 +1,5 @@
-import { fastenersByStretch, nominalPlaces } from '../geometry/index.ts';
+import { nominalPlaces } from '../geometry/along-run.ts';
+import { fastenersByStretch } from '../geometry/run-stretches.ts';
 import {
   lacksOfStretch,
   type Sheet,

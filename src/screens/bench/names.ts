@@ -1,6 +1,7 @@
 import type { Subject } from '../../core/check/index.ts';
 import type { Sheet, SheetQuestion, SheetReading } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
+import { sayEdges } from '../../text/edges.ts';
 import { say } from '../../text/index.ts';
 import { pointLabel, readingName, valueText, whoText, wordsOfPiece } from '../model/words.ts';
 
@@ -61,7 +62,7 @@ export function readBy(reading: SheetReading): string {
 
 /** A stored word about an edge or a thing in the way, as people say it; the word itself where there is none. */
 export function edgeWord(value: string): string {
-  const { closures, into, setters, pulls, treatments, presence, yesNo } = say().general.edges;
+  const { closures, into, setters, pulls, treatments, presence, yesNo } = sayEdges().names;
   const known: Record<string, string | undefined> = {
     ...closures,
     ...into,

@@ -109,28 +109,6 @@ export const dock = {
     placeRemoved: 'The picture is kept without the place where it was taken.',
     missing: 'The picture is not on this device.',
   },
-  run: {
-    presence: 'Are the fasteners on the boat already?',
-    type: 'Type of fastener',
-    line: 'Which line is it?',
-    manner: 'How do you tape them?',
-    whole: (value: string) => `Whole edge: ${value}`,
-    wholeMissing: 'The whole edge is not taped yet.',
-    sum: (value: string) => `Sum of the gaps: ${value}`,
-    left: (value: string) => `Left to the end: ${value}`,
-    nextCumulative: (number: number) => `Fastener ${number}: from the start of the edge`,
-    nextGap: (number: number) =>
-      number === 1 ? 'Fastener 1: from the start of the edge' : `Fastener ${number}: from fastener ${number - 1}`,
-    lastGap: 'Last gap: from the last fastener to the end',
-    add: 'Add',
-    remove: (number: number) => `Remove fastener ${number}`,
-    finished: 'That was the last one',
-    planned: 'How many are to be fitted?',
-    plannedHelp:
-      'New fasteners are set when the cover is fitted, under tension. Their number is planned, their places are not measured.',
-    none: 'No fastener yet.',
-    correct: 'Read it again',
-  },
   leave: {
     heading: 'Before you leave',
     clear: 'Clear to leave. Everything asked for is there and nothing contradicts.',

@@ -1,5 +1,3 @@
-import { edges } from './edges.ts';
-
 export const general = {
   app: 'Tapetrue',
   tagline: 'Measured at the dock. Checked before you leave. Cut from at the bench.',
@@ -49,7 +47,6 @@ export const general = {
   },
   presence: { there: 'On the boat already', planned: 'To be fitted' },
   manners: { cumulative: 'All from one end', gaps: 'Gap to gap' },
-  edges,
   lines: {
     'finished-edge': 'Finished edge of the cloth',
     'fastener-line': 'Line of the fasteners',

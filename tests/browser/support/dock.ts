@@ -103,10 +103,15 @@ export class Installer {
     }
   }
 
+  /** One row of snaps that is there, all along; the line was answered for the whole piece. */
   async fastenerFacts(): Promise<void> {
+    const line = this.page.getByRole('heading', { name: 'Which line is it?' });
+    const closes = this.page.getByRole('heading', { name: 'What closes it?' });
+    if (await Promise.race([line.waitFor().then(() => true), closes.waitFor().then(() => false)]))
+      await this.tap('Line of the fasteners');
+    await this.tap('Snaps');
     await this.tap('On the boat already');
-    await this.tap('Line of the fasteners');
-    await this.tap('Snap');
+    await this.tap('Solid laminate');
   }
 
   async fasteners(places: readonly string[]): Promise<void> {

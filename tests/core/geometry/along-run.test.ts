@@ -10,7 +10,7 @@ import {
   stretchLength,
 } from '../../../src/core/geometry';
 import type { Sheet, SheetRun } from '../../../src/core/job/index.ts';
-import { Job, pointId, readingId } from '../check/build.ts';
+import { Job, readingId } from '../check/build.ts';
 
 const LABELS = ['A', 'B', 'C', 'D'] as const;
 type Places = Record<(typeof LABELS)[number], [number, number, number] | null>;
@@ -120,11 +120,15 @@ describe('fasteners by stretch', () => {
     expect(lists(job)).toEqual([[], names(0, 1)]);
   });
 
-  it('have a length to stand on where the points can be told', () => {
-    const { sheet, run, placeOf } = read(split(edge(BENT, { whole: 1500 }), {}));
-    const marks = pointsAlong(run, sheet, placeOf);
-    expect([0, 1, 2].map((index) => stretchLength(run, marks, index))).toEqual([875, 625, null]);
-    expect(stretchLength(run, null, 0)).toBeNull();
-    expect(run.stretches.map(({ from }) => from)).toEqual([pointId('A'), pointId('C')]);
+  it('have a length to stand on where it was taped, or its points have places', () => {
+    const lengths = (job: Job, nominal: boolean) => {
+      const { sheet, run, placeOf } = read(job);
+      return run.stretches.map((stretch) => stretchLength(run, sheet, nominal ? placeOf : () => undefined, stretch));
+    };
+    expect(lengths(split(edge(BENT, { whole: 1500 }), {}), true)).toEqual([875, 625]);
+    expect(lengths(split(edge(BENT, { whole: 1500 }), {}), false)).toEqual([null, null]);
+    expect(lengths(split(edge(BENT, { 'C-D': 510 }), {}), false)).toEqual([null, 510]);
+    expect(lengths(edge(EVERYWHERE_NULL, { whole: 1500 }), false)).toEqual([1500]);
+    expect(lengths(edge(EVERYWHERE_NULL), false)).toEqual([null]);
   });
 });

@@ -1,220 +1,152 @@
-import { FastenerType, LineMeasured, Presence, RunManner, type SheetRun } from '../../../core/job/index.ts';
+import { useState } from 'preact/hooks';
+import type { SheetRun } from '../../../core/job/index.ts';
+import { sayEdges } from '../../../text/edges.ts';
 import { say } from '../../../text/index.ts';
 import { findingsOnRun } from '../../model/findings.ts';
-import { act } from '../../model/open-job.ts';
 import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
+import { Banner } from '../../parts/marks.tsx';
 import { runWords } from '../step-words.ts';
-import { FastenerList, FastenerPad, useFasteners } from './FastenerRows.tsx';
+import { CautionNote } from './CautionNote.tsx';
+import { EdgeAsk, EdgeFacts, Splits } from './edge/EdgeAsk.tsx';
+import { EdgeNoValue } from './edge/EdgeNoValue.tsx';
+import { askedNext, isCounted, isScrewed, isTaped, lineOf, type Part, partAt, partsOf } from './edge/edge-view.ts';
+import { FastenerList, FastenerPad, useFasteners } from './edge/FastenerRows.tsx';
+import { Kept } from './edge/Kept.tsx';
+import { PlannedRow } from './edge/PlannedRow.tsx';
+import { isOpen, StretchTabs } from './edge/StretchTabs.tsx';
 import { StepLayout } from './StepLayout.tsx';
 import type { StepProps } from './step-props.ts';
+import './edge/edge.css';
 
-/** Fasteners along an edge: whether they are there, which line, which type, how taped; then one row each. */
-export function RunStep({ job, piece, step, onward, head, moves }: StepProps<'run'>) {
+/** An edge: in stretches, what closes each, asked one tap at a time; then where its fasteners are, or how many are planned. */
+export function RunStep(props: StepProps<'run'>) {
+  const { job, step, onward } = props;
+  const [without, setWithout] = useState(false);
+  const parts = partsOf(job, step.run);
+  const [picked, setPicked] = useState(() => (parts.find(isOpen) ?? parts[0])?.stretch.from ?? '');
+  const part = partAt(parts, step.run, picked);
+  if (!part) return null;
+  if (without) return <EdgeNoValue run={step.run} onCancel={() => setWithout(false)} onDone={onward} />;
+  return (
+    <EdgeStep
+      key={part.stretch.from}
+      {...props}
+      parts={parts}
+      part={part}
+      onPick={({ stretch }) => setPicked(stretch.from)}
+      onWithout={() => setWithout(true)}
+    />
+  );
+}
+
+interface Props extends StepProps<'run'> {
+  parts: readonly Part[];
+  part: Part;
+  onPick: (part: Part) => void;
+  onWithout: () => void;
+}
+
+function EdgeStep({ job, piece, step, onward, head, moves, parts, part, onPick, onWithout }: Props) {
   const { run } = step;
-  const words = runWords(job.sheet, piece, step.key);
-  const asked = askedNext(run);
-  const speaking = findingsOnRun(job, run);
-  const fasteners = useFasteners(job, run);
-  const taping = asked === null && run.presence === 'there';
+  const { sheet } = job;
+  const line = lineOf(sheet, run);
+  const asked = askedNext(line, part);
+  const taping = isTaped(line, part);
+  const fasteners = useFasteners(sheet, run, parts, part);
   // Once fasteners come in, the latest of them stand where the drawing was.
   const begun = taping && fasteners.rows.length > 0;
+  const drills = part.stretch.presence === 'planned' && isScrewed(part.stretch) && !step.cautions.includes('drilling');
+  const tabs = <StretchTabs parts={parts} at={part} onPick={onPick} />;
   return (
     <StepLayout
       foot={
         <>
-          <div class="row spread">{moves}</div>
-          {taping && <FastenerPad fasteners={fasteners} sheet={job.sheet} />}
+          <div class="row spread beside">
+            {moves}
+            <button type="button" class="button plain" onClick={onWithout}>
+              {sayEdges().noValue}
+            </button>
+          </div>
+          {taping && <FastenerPad fasteners={fasteners} sheet={sheet} />}
         </>
       }
     >
       {head}
-      {!begun && (
-        <>
-          <p>{words?.how}</p>
-          <PieceDrawing
-            judgement={job.pieces.get(piece)}
-            sheet={job.sheet}
-            piece={piece}
-            width={360}
-            height={200}
-            askedPoints={run.points}
-            run={run.id}
-          />
-          <RunFacts run={run} asked={asked} />
-        </>
-      )}
-      {asked === null && run.presence === 'planned' && <PlannedCount run={run} />}
-      {speaking.map((finding) => (
-        <FindingLine key={finding.id} finding={finding} sheet={job.sheet} />
+      {drills && <CautionNote key="drilling" cautions={['drilling']} />}
+      <Answered run={run} />
+      {taping && !begun && <p>{runWords(sheet, piece, step.key)?.how}</p>}
+      {!begun && <EdgeDrawing {...{ job, piece, run, part }} />}
+      {begun ? parts.length > 1 && <strong>{part.name}</strong> : tabs}
+      {findingsOnRun(job, run).map((finding) => (
+        <FindingLine key={finding.id} finding={finding} sheet={sheet} />
       ))}
-      {step.state !== 'open' && asked === null && (
-        <button type="button" class="button main wide" onClick={onward} data-testid="run-done">
-          {run.presence === 'there' ? say().dock.run.finished : say().dock.step.goOn}
-        </button>
+      {asked !== null && <EdgeAsk {...{ sheet, run, part, line, asked }} />}
+      <Kept part={part} />
+      {asked === null && <Onward {...{ parts, part, onPick, onward }} />}
+      {taping && <FastenerList fasteners={fasteners} run={run} sheet={sheet} />}
+      {begun && tabs}
+      {asked === null && part.stretch.count !== null && part.stretch.presence === 'planned' && (
+        <PlannedRow sheet={sheet} run={run} part={part} />
       )}
-      {taping && <FastenerList fasteners={fasteners} run={run} sheet={job.sheet} />}
-      {begun && <RunFacts run={run} asked={asked} />}
+      {part.stretch.closes !== null && <EdgeFacts run={run} part={part} line={line} />}
+      {asked !== 'closes' && <Splits sheet={sheet} run={run} />}
     </StepLayout>
   );
 }
 
-type Fact = 'presence' | 'line' | 'type' | 'manner';
-
-/** Asked one after the other; planned fasteners are not taped, so the manner is not asked for them. */
-function askedNext(run: SheetRun): Fact | null {
-  if (run.presence === null) return 'presence';
-  if (run.line === null) return 'line';
-  if (run.type === null) return 'type';
-  return null;
+interface DrawingProps {
+  job: Props['job'];
+  piece: string;
+  run: SheetRun;
+  part: Part;
 }
 
-function RunFacts({ run, asked }: { run: SheetRun; asked: Fact | null }) {
-  const { presence, lines, fasteners, manners } = say().general;
-  const words = say().dock.run;
-  const open = (fact: Fact): boolean => asked === fact;
+function EdgeDrawing({ job, piece, run, part }: DrawingProps) {
+  const { from, to } = part.stretch;
+  const points = run.points.slice(run.points.indexOf(from), run.points.indexOf(to) + 1);
   return (
-    <>
-      {(run.presence === null || open('presence')) && (
-        <Choice
-          question={words.presence}
-          values={Presence.options}
-          names={presence}
-          value={run.presence}
-          choose={(value) => void act('run.detail', { run: run.id, field: 'presence', value })}
-        />
-      )}
-      {open('line') && (
-        <Choice
-          question={words.line}
-          values={LineMeasured.options}
-          names={lines}
-          value={run.line}
-          choose={(value) => void act('run.detail', { run: run.id, field: 'line', value })}
-        />
-      )}
-      {open('type') && (
-        <Choice
-          question={words.type}
-          values={FastenerType.options}
-          names={fasteners}
-          value={run.type}
-          choose={(value) => void act('run.detail', { run: run.id, field: 'type', value })}
-        />
-      )}
-      {asked === null && (
-        <div class="row">
-          {run.presence && (
-            <Picked
-              names={presence}
-              values={Presence.options}
-              value={run.presence}
-              label={words.presence}
-              choose={(value) => void act('run.detail', { run: run.id, field: 'presence', value })}
-            />
-          )}
-          {run.type && (
-            <Picked
-              names={fasteners}
-              values={FastenerType.options}
-              value={run.type}
-              label={words.type}
-              choose={(value) => void act('run.detail', { run: run.id, field: 'type', value })}
-            />
-          )}
-          {run.line && (
-            <Picked
-              names={lines}
-              values={LineMeasured.options}
-              value={run.line}
-              label={words.line}
-              choose={(value) => void act('run.detail', { run: run.id, field: 'line', value })}
-            />
-          )}
-          {run.presence === 'there' && run.stations.length === 0 && (
-            <Picked
-              names={manners}
-              values={RunManner.options}
-              value={run.manner}
-              label={words.manner}
-              choose={(value) => void act('run.detail', { run: run.id, field: 'manner', value })}
-            />
-          )}
-        </div>
-      )}
-    </>
+    <PieceDrawing
+      judgement={job.pieces.get(piece)}
+      sheet={job.sheet}
+      piece={piece}
+      width={360}
+      height={180}
+      askedPoints={points}
+      askedEdge={points}
+    />
   );
 }
 
-interface ChoiceProps<V extends string> {
-  question: string;
-  values: readonly V[];
-  names: Record<V, string>;
-  value: V | null;
-  choose: (value: V) => void;
-}
+type OnwardProps = Pick<Props, 'parts' | 'part' | 'onPick' | 'onward'>;
 
-function Choice<V extends string>({ question, values, names, value, choose }: ChoiceProps<V>) {
+/** On to the stretch that still wants something, or out of the edge once there is none. */
+function Onward({ parts, part, onPick, onward }: OnwardProps) {
+  const words = sayEdges();
+  if (isOpen(part)) return null;
+  const next = parts.find((other) => other !== part && isOpen(other));
+  if (next)
+    return (
+      <button type="button" class="button main wide" onClick={() => onPick(next)} data-testid="stretch-done">
+        {words.goOnTo(next.name)}
+      </button>
+    );
   return (
-    <section class="stack">
-      <h2>{question}</h2>
-      <div class="choices">
-        {values.map((option) => (
-          <button
-            key={option}
-            type="button"
-            class="button choice"
-            aria-pressed={option === value}
-            onClick={() => choose(option)}
-          >
-            {names[option]}
-          </button>
-        ))}
-      </div>
-    </section>
+    <button type="button" class="button main wide" onClick={onward} data-testid="run-done">
+      {isCounted(part.stretch) && part.stretch.presence !== 'planned' ? words.finished : say().dock.step.goOn}
+    </button>
   );
 }
 
-function Picked<V extends string>(props: Omit<ChoiceProps<V>, 'question'> & { label: string }) {
-  const { values, names, value, choose, label } = props;
+/** What was answered instead of taping; whatever is told of the edge now replaces it. */
+function Answered({ run }: { run: SheetRun }) {
+  const { answer } = run;
+  if (!answer) return null;
+  const words = sayEdges();
+  const said = answer.answer === 'none-here' ? words.noneHere : words.couldNot;
   return (
-    <label class="field picked">
-      <span class="sr-only">{label}</span>
-      <select
-        value={value ?? ''}
-        onChange={(event) => {
-          const picked = values.find((option) => option === event.currentTarget.value);
-          if (picked) choose(picked);
-        }}
-      >
-        {values.map((option) => (
-          <option key={option} value={option}>
-            {names[option]}
-          </option>
-        ))}
-      </select>
-    </label>
-  );
-}
-
-function PlannedCount({ run }: { run: SheetRun }) {
-  const words = say().dock.run;
-  return (
-    <label class="field">
-      <span>{words.planned}</span>
-      <input
-        type="number"
-        inputMode="numeric"
-        min={1}
-        max={999}
-        value={run.plannedCount ?? ''}
-        onChange={(event) => {
-          const count = Number(event.currentTarget.value);
-          if (Number.isInteger(count) && count > 0 && count < 1000)
-            void act('run.detail', { run: run.id, field: 'planned-count', value: String(count) });
-        }}
-      />
-      <span class="quiet small">{words.plannedHelp}</span>
-    </label>
+    <Banner tone="note">
+      <p>{say().dock.step.answered(said, answer.reason)}</p>
+    </Banner>
   );
 }

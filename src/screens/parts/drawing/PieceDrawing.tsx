@@ -6,6 +6,7 @@ import { say } from '../../../text/index.ts';
 import { adjustedPlaces, surenessOf } from '../../model/sureness.ts';
 import { lengthText, readingName, wordsOfPiece } from '../../model/words.ts';
 import { AskedLine } from './AskedLine.tsx';
+import { type Drawn, EdgeMarks, ThingsInTheWay } from './EdgeMarks.tsx';
 import { faceOfPiece, seenFrom } from './face.ts';
 import { type Flat, fitPlaces, ground, nameSpot, type Projection, path, type View } from './project.ts';
 
@@ -18,8 +19,8 @@ interface Props {
   asked?: SheetReading | null;
   /** Points that are being asked for without a reading (photo and run steps). */
   askedPoints?: readonly string[];
-  /** The run that is being asked for: its edge in orange. */
-  run?: string;
+  /** The part of an edge that is being asked for, by its points: in orange. */
+  askedEdge?: readonly string[];
   /** Readings that a finding speaks of. */
   bad?: ReadonlySet<string>;
   values?: 'all' | 'few';
@@ -46,7 +47,7 @@ export function PieceDrawing(props: Props) {
   const showValues = props.values === 'all' || straights.length <= FEW;
   return (
     <svg class="drawing" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={describe(props)}>
-      <Outline sheet={sheet} piece={piece} run={props.run} drawn={drawn} projection={projection} />
+      <Outline sheet={sheet} piece={piece} drawn={drawn} projection={projection} />
       {view === 'slant' && <Uprights drawn={drawn} projection={projection} />}
       {straights.map((reading) => (
         <TakenLine
@@ -58,7 +59,10 @@ export function PieceDrawing(props: Props) {
           value={showValues && reading.id !== asked?.id ? (values.get(reading.id) ?? null) : null}
         />
       ))}
+      {props.askedEdge && <polyline class="asked" points={path(ends(props.askedEdge, drawn, projection))} />}
       {asked && <AskedLine reading={asked} drawn={drawn} projection={projection} />}
+      <EdgeMarks sheet={sheet} piece={piece} drawn={drawn} projection={projection} />
+      <ThingsInTheWay sheet={sheet} piece={piece} drawn={drawn} projection={projection} />
       <Points {...props} drawn={drawn} projection={projection} />
       <text x={width / 2} y={14} text-anchor="middle" class="value">
         {seenFrom(view, wordsOfPiece(sheet, piece))}
@@ -86,7 +90,7 @@ function ends(ids: readonly string[], drawn: PieceSketch, projection: Projection
 }
 
 /** What the guide expects the piece to look like: its boxes closed, its runs open. */
-function Outline(props: Pick<Props, 'sheet' | 'piece'> & Drawn & { run: string | undefined }) {
+function Outline(props: Pick<Props, 'sheet' | 'piece'> & Drawn) {
   const { sheet, piece, drawn, projection } = props;
   const boxes = sheet.pieces.find((p) => p.id === piece)?.boxes ?? [];
   const runs = sheet.runs.filter((run) => run.piece === piece);
@@ -96,19 +100,10 @@ function Outline(props: Pick<Props, 'sheet' | 'piece'> & Drawn & { run: string |
         <polygon key={box.join()} class="outline" points={path(ends(box, drawn, projection))} />
       ))}
       {runs.map((run) => (
-        <polyline
-          key={run.id}
-          class={run.id === props.run ? 'asked' : 'edge'}
-          points={path(ends(run.points, drawn, projection))}
-        />
+        <polyline key={run.id} class="edge" points={path(ends(run.points, drawn, projection))} />
       ))}
     </>
   );
-}
-
-interface Drawn {
-  drawn: PieceSketch;
-  projection: Projection;
 }
 
 function Uprights({ drawn, projection }: Drawn) {

@@ -76,7 +76,7 @@ export const openBow: Guide = {
       on: 'reading',
       reading: { kind: 'girth', points: ['P1', 'S1'], run: 'edge', needed: true },
     },
-    { slot: 'edge', on: 'run', points: EDGE, whole: 'edge-whole', needed: true, cautions: ['drilling'] },
+    { slot: 'edge', on: 'run', points: EDGE, whole: 'edge-whole', needed: true },
     { slot: 'photo-port', on: 'shot', points: ['P1', 'P2'], needed: true },
     { slot: 'photo-bow', on: 'shot', points: ['P3', 'T', 'S3'], needed: true },
     { slot: 'photo-starboard', on: 'shot', points: ['S1', 'S2'], needed: true },

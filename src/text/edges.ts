@@ -1,0 +1,6 @@
+import { dockEdges } from './en/dock-edges.ts';
+
+/** The words of edges at the dock, apart from the rest so that the first load does not carry them. */
+export function sayEdges(): typeof dockEdges {
+  return dockEdges;
+}
