@@ -19,6 +19,7 @@ const SHADE = ['tension-shade'] as const;
 /** Common practice, no source. Keys are permanent; their sentences are in the texts of the findings. */
 export const choiceConflicts: readonly ChoiceConflict[] = [
   { key: 'holders-screwed', severity: 'doubt', kinds: SHADE, asked: { holders: ['screwed'] } },
+  { key: 'no-poles', severity: 'doubt', kinds: SHADE, asked: { poles: ['not-yet'] } },
   { key: 'shade-in-rain', severity: 'doubt', kinds: SHADE, asked: { rain: ['stays-up'] }, unless: { cloth: ['mesh'] } },
   { key: 'shade-at-speed', severity: 'doubt', kinds: SHADE, asked: { speed: ['faster'] } },
   { key: 'shade-in-wind', severity: 'doubt', kinds: SHADE, asked: { wind: ['strong'] } },

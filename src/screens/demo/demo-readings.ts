@@ -76,6 +76,7 @@ export const demoReadings: Partial<Record<PieceKind, DemoPiece>> = {
     answers: {
       line: 'fastener-line',
       glass: 'up-glass',
+      crown: 'flat',
       berth: 'water',
       'dock-side': 'port',
       cord: 'aft',

@@ -32,6 +32,8 @@ const lacks: Record<string, string> = {
 const conflicts: Record<string, (names: readonly string[]) => string> = {
   'holders-screwed': () =>
     'The rod holders are only screwed. Poles of a shade pull hard: through-bolts, backing plates.',
+  'no-poles': () =>
+    'Nothing stands in the rod holders. Put straight sticks of the poles’ length there: the lean of a holder measures no corner.',
   'shade-in-rain': () => 'A flat solid shade left up in rain holds water. Is it pitched, or of mesh?',
   'shade-at-speed': () => 'A shade is taken down before the boat runs fast. Is it meant to stay up?',
   'shade-in-wind': () => 'A shade is taken down in strong wind. Is it meant to stay up?',

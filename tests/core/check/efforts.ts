@@ -9,6 +9,8 @@ export interface Effort {
   readonly again: readonly string[];
   /** Points that have no place in the engine's shape, only a height over it. */
   readonly placeless: readonly string[];
+  /** Whether the answers themselves are a doubt that the person takes on. */
+  readonly takesOn: boolean;
 }
 
 const effort = (
@@ -16,12 +18,21 @@ const effort = (
   walk: number,
   again: readonly string[] = [],
   more: Partial<Effort> = {},
-): Effort => ({ answers, walk, again, fasteners: 0, placeless: [], ...more });
+): Effort => ({ answers, walk, again, fasteners: 0, placeless: [], takesOn: false, ...more });
 
 /** Each guide as it opens, and with every answer that makes it ask for something else. */
 export const EFFORTS: Partial<Record<PieceKind, readonly Effort[]>> = {
-  'tension-shade': [effort({}, 10, ['h-A', 'h-B', 'h-C', 'h-D'])],
-  'open-bow': [effort({ cleats: 'outside' }, 33, ['h-G'], { fasteners: 32, placeless: ['G'] })],
+  'tension-shade': [
+    effort({}, 10, ['h-A', 'h-B', 'h-C', 'h-D']),
+    effort({ poles: 'not-yet' }, 12, ['h-A', 'h-B', 'h-C', 'h-D'], { takesOn: true }),
+  ],
+  'open-bow': [
+    effort({ cleats: 'outside' }, 33, ['h-G'], { fasteners: 32, placeless: ['G'] }),
+    effort({ cleats: 'outside', glass: 'at-foot', crown: 'crowned' }, 34, ['crown-2', 'crown-3'], {
+      fasteners: 32,
+      placeless: ['K2', 'K3'],
+    }),
+  ],
   'folding-top': [
     effort({}, 39),
     effort({ bows: 'two', straps: 'none', folds: 'stays-up' }, 20, ['h-P1', 'h-S1', 'h-P2', 'h-S2']),

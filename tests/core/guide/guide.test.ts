@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { declarePiece, nextOpen, stepsOf } from '../../../src/core/guide/index.ts';
-import { guides } from '../../../src/core/guide/pieces/index.ts';
+import { guideOf, guides } from '../../../src/core/guide/pieces/index.ts';
 import { fold, PieceDeclaration } from '../../../src/core/job/index.ts';
 import { loadPieceWords, pieceWords } from '../../../src/text/guides.ts';
 import { id, Phone } from '../job/support.ts';
@@ -121,9 +121,19 @@ describe('steps', () => {
     expect(stepsOf(fold(phone.entries), piece.id).at(-1)?.key).toBe(added.id);
   });
 
-  it('do not include the readings of single fasteners: those belong to their run', async () => {
-    const phone = begun();
-    const count = stepsOf(fold(phone.entries), piece.id).length;
-    expect(count).toBe(piece.walk.length);
+  it('do not include the readings of single fasteners: those belong to their run', () => {
+    const edged = guideOf('open-bow');
+    if (!edged) throw new Error('there is no guide with an edge');
+    const cover = declarePiece(edged, 'a cover', ids());
+    const phone = new Phone();
+    phone.does('job.open', { name: '', system: 'metric', fraction: 16 });
+    phone.does('piece.add', cover);
+    const before = stepsOf(fold(phone.entries), cover.id).map(({ key }) => key);
+    const [reading, run] = [id(6, 98), cover.runs[0]?.id ?? ''];
+    const fastener = { fastener: id(7, 98), run, reading, rank: 1, type: 'snap', presence: 'there' } as const;
+    phone.does('fastener.add', fastener);
+    const sheet = fold(phone.entries);
+    expect(sheet.readings.map((one) => one.id)).toContain(reading);
+    expect(stepsOf(sheet, cover.id).map(({ key }) => key)).toEqual(before);
   });
 });

@@ -3,6 +3,11 @@ import type { PieceWords, PointWords } from './piece-words.ts';
 
 const bowEdge = (side: string): PointWords => ({ name: side, where: 'on the line you chose' });
 
+const crown = (title: string, port: string, starboard: string) => ({
+  title,
+  how: `A taut string from ${port} to ${starboard}. From its middle square up to where the cloth will lie.`,
+});
+
 export const openBow: PieceWords = {
   about: 'Three marks of tape, every edge point from each of them, the gaps between, then the fasteners.',
   points: {
@@ -16,7 +21,13 @@ export const openBow: PieceWords = {
     S3: bowEdge('starboard edge near the bow'),
     S2: bowEdge('starboard edge amidships of the bow'),
     S1: bowEdge('starboard edge at the windshield'),
+    K2: { name: 'middle of the cover between P2 and S2', where: 'on the centreline' },
+    K3: { name: 'middle of the cover between P3 and S3', where: 'on the centreline' },
     G: { name: 'top of the cover on the glass', where: 'on the centreline' },
+  },
+  readings: {
+    'crown-2': crown('Crown at P2 and S2', 'P2', 'S2'),
+    'crown-3': crown('Crown at P3 and S3', 'P3', 'S3'),
   },
   mistakes: {
     'W1-W2': 'Press the marks down well. A mark that moved is a new mark.',
@@ -36,6 +47,11 @@ export const openBow: PieceWords = {
       title: 'Where does the cover meet the windshield?',
       help: 'Carried up the glass it sheds water.',
       choices: { 'at-foot': 'At the foot', 'up-glass': 'Up the glass' },
+    },
+    crown: {
+      title: 'Does anything lift the middle of the cover?',
+      help: 'A support pole, a crowned deck. Water runs off a crown and stands in a hollow.',
+      choices: { flat: 'Nothing: it lies flat between its edges', crowned: 'Yes, it is crowned' },
     },
     berth,
     'dock-side': dockSide,

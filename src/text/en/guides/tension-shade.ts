@@ -9,6 +9,16 @@ export const tensionShade: PieceWords = {
     C: { name: 'port pole', where: 'top of the pole, where the cord leaves it' },
     D: { name: 'starboard pole', where: 'top of the pole, where the cord leaves it' },
   },
+  readings: {
+    'pole-port': {
+      title: 'Length of the port pole',
+      how: 'From the bottom of the holder to where the cord will leave the pole.',
+    },
+    'pole-starboard': {
+      title: 'Length of the starboard pole',
+      how: 'From the bottom of the holder to where the cord will leave the pole.',
+    },
+  },
   mistakes: {
     'A-C': 'A slack tape is always long. Pull it straight.',
     'A-D': 'A diagonal: from the port mount across to the starboard pole.',
@@ -40,6 +50,16 @@ export const tensionShade: PieceWords = {
         sticks: 'Straight sticks of the same length',
         'not-yet': 'Nothing yet',
       },
+    },
+    lean: {
+      title: 'How far do the rod holders lean?',
+      help: 'From upright. Usual are 0, 15 and 30 degrees. It checks the corners, it does not measure them.',
+      choices: { upright: 'Upright', 'deg-15': '15 degrees', 'deg-30': '30 degrees', other: 'Other: say in words' },
+    },
+    'lean-way': {
+      title: 'Which way do they lean?',
+      help: 'As the pole will lean. Where port and starboard differ, say so in words.',
+      choices: { forward: 'Forward', aft: 'Aft', outboard: 'Outboard', differs: 'They differ' },
     },
     holders: {
       title: 'How are the rod holders fixed?',

@@ -59,7 +59,9 @@ export class Dock {
   bow(): string {
     const guide = guideOf('open-bow');
     if (!guide) throw new Error('no guide');
-    return this.piece(declarePiece(guide, 'Bow', this.newId));
+    const piece = this.piece(declarePiece(guide, 'Bow', this.newId));
+    this.phone.does('question.answer', { piece, slot: 'glass', choice: 'up-glass', text: '' });
+    return piece;
   }
 
   does(deeds: readonly Deed[]): Entry[] {

@@ -1,4 +1,5 @@
-import type { Guide, GuidePoint, GuideStep } from '../../guide.ts';
+import type { Guide, GuidePoint } from '../../guide.ts';
+import { ask, heightOf, shot, tape, tapes, whenIs } from '../asking.ts';
 import {
   bagQuestion,
   berthQuestion,
@@ -14,30 +15,23 @@ import {
   withCautions,
 } from '../make-questions.ts';
 
-const edge = (label: string, x: number, y: number, sides: GuidePoint['sides']): GuidePoint => ({
+const edge = (label: string, x: number, y: number, sides: GuidePoint['sides'], z = 0): GuidePoint => ({
   slot: label,
   label,
   role: 'edge',
   sides,
-  nominal: [x, y, 0],
+  nominal: [x, y, z],
 });
 
 /** The edge, from the port end of the windshield round the bow to the starboard end. */
 const EDGE = ['P1', 'P2', 'P3', 'T', 'S3', 'S2', 'S1'] as const;
 
-const tape = (from: string, to: string): GuideStep => ({
-  slot: `${from}-${to}`,
-  on: 'reading',
-  reading: { kind: 'straight', points: [from, to], needed: true },
-});
-
-/** Hook once, read many: every edge point from one mark, nearest side first. */
-const fromMark = (mark: string, order: readonly string[]): GuideStep[] => order.map((point) => tape(mark, point));
-
 /**
  * A cover over an open bow, fastened all round. Two marks on the foot of the windshield and one forward on the
  * centreline fix every edge point; the gaps between neighbours check them. Taken as flat: an edge that rises or falls
- * by 60 mm over a 1.5 m tape changes the reading by about 1 mm. Common practice, no source.
+ * by 60 mm over a 1.5 m tape changes the reading by about 1 mm. Where a pole or a deck lifts its middle, the crown is taken at two stations over a
+ * string across: far tapes hardly feel it. Like the height on the glass it is no part of the flat shape, so it is read
+ * twice. Common practice, no source.
  */
 export const openBow: Guide = {
   kind: 'open-bow',
@@ -53,16 +47,20 @@ export const openBow: Guide = {
     edge('S3', 1620, -680, ['starboard']),
     edge('S2', 880, -1000, ['starboard']),
     edge('S1', 120, -1090, ['starboard']),
-    { slot: 'G', label: 'G', role: 'edge', sides: ['centre', 'above'], nominal: [-40, 0, 260] },
+    edge('G', -40, 0, ['centre', 'above'], 260),
+    edge('K2', 880, 0, ['centre', 'above'], 120),
+    edge('K3', 1620, 0, ['centre', 'above'], 60),
   ],
   walk: [
     withCautions(lineQuestion, 'engine-off', 'footing'),
+    ask('glass', ['up-glass', 'at-foot']),
+    ask('crown', ['flat', 'crowned']),
     tape('W1', 'W2'),
     tape('W1', 'F'),
     tape('W2', 'F'),
-    ...fromMark('W1', EDGE),
-    ...fromMark('W2', [...EDGE].reverse()),
-    ...fromMark('F', EDGE),
+    ...tapes('W1', EDGE),
+    ...tapes('W2', [...EDGE].reverse()),
+    ...tapes('F', EDGE),
     tape('P1', 'P2'),
     tape('P2', 'P3'),
     tape('P3', 'T'),
@@ -70,21 +68,22 @@ export const openBow: Guide = {
     tape('S3', 'S2'),
     tape('S2', 'S1'),
     tape('P1', 'S1'),
-    { slot: 'h-G', on: 'reading', reading: { kind: 'height', points: ['G'], baseline: ['W1', 'W2'], needed: true } },
+    heightOf('h-G', 'G', ['W1', 'W2'], whenIs('glass', 'up-glass')),
+    heightOf('crown-2', 'K2', ['P2', 'S2'], whenIs('crown', 'crowned')),
+    heightOf('crown-3', 'K3', ['P3', 'S3'], whenIs('crown', 'crowned')),
     {
       slot: 'edge-whole',
       on: 'reading',
       reading: { kind: 'girth', points: ['P1', 'S1'], run: 'edge', needed: true },
     },
     { slot: 'edge', on: 'run', points: EDGE, whole: 'edge-whole', needed: true },
-    { slot: 'photo-port', on: 'shot', points: ['P1', 'P2'], needed: true },
-    { slot: 'photo-bow', on: 'shot', points: ['P3', 'T', 'S3'], needed: true },
-    { slot: 'photo-starboard', on: 'shot', points: ['S1', 'S2'], needed: true },
-    { slot: 'glass', on: 'question', choices: ['at-foot', 'up-glass'], needed: true },
+    shot('photo-port', ['P1', 'P2']),
+    shot('photo-bow', ['P3', 'T', 'S3']),
+    shot('photo-starboard', ['S1', 'S2']),
     berthQuestion,
     dockSideQuestion,
     cordQuestion,
-    { slot: 'cleats', on: 'question', choices: ['under-cover', 'outside', 'cut-outs'], needed: true },
+    ask('cleats', ['under-cover', 'outside', 'cut-outs']),
     inTheWayQuestion,
     fitsQuestion,
     fitsFromQuestion,

@@ -1,4 +1,5 @@
 import type { Guide } from '../../guide.ts';
+import { ask, sizeOf, whenIs } from '../asking.ts';
 import {
   bagQuestion,
   berthQuestion,
@@ -7,6 +8,8 @@ import {
   speedQuestion,
   windQuestion,
 } from '../make-questions.ts';
+
+const NO_POLES = whenIs('poles', 'not-yet');
 
 /**
  * A shade stretched between two mounts on the hardtop and two poles in rod holders. The four corners are measured tip
@@ -25,6 +28,10 @@ export const tensionShade: Guide = {
   walk: [
     { slot: 'over', on: 'question', choices: ['foredeck', 'cockpit'], needed: true, cautions: ['engine-off'] },
     { slot: 'poles', on: 'question', choices: ['real-poles', 'sticks', 'not-yet'], needed: true },
+    ask('lean', ['upright', 'deg-15', 'deg-30', 'other'], { ...NO_POLES, words: true }),
+    ask('lean-way', ['forward', 'aft', 'outboard', 'differs'], { ...NO_POLES, words: true }),
+    sizeOf('pole-port', 'length', ['C'], { ...NO_POLES, needed: false }),
+    sizeOf('pole-starboard', 'length', ['D'], { ...NO_POLES, needed: false }),
     {
       slot: 'A-B',
       on: 'reading',
