@@ -96,7 +96,7 @@ test('what was typed and not recorded is there again on return, until it is reco
   await withPhone(app.url, {}, async (phone) => {
     const { page } = phone;
     const installer = await atReading(phone, 'W1-P1');
-    const notice = page.getByText('Typed before and not recorded');
+    const notice = page.getByText('Typed before, not recorded yet');
     await installer.type('47');
     expect(await notice.count()).toBe(0);
     await installer.tap('Skip');
@@ -341,5 +341,39 @@ test('a reading the check doubts is felt twice, and so is one that is no length'
     await phone.open('#/keep');
     await page.getByText('no voice of its own').waitFor();
     expect(await page.getByRole('switch', { name: /^Read every value back/ }).isDisabled()).toBe(true);
+  });
+});
+
+test('fasteners are answered like any reading, and one left half typed waits; a second look is begun anew', async () => {
+  await withPhone(app.url, {}, async (phone) => {
+    const { page } = phone;
+    const noted = await noteAnswers(phone, false);
+    const installer = await atReading(phone, 'W1-P1');
+    await page.getByRole('link', { name: /All steps/ }).tap();
+    await page.getByRole('link', { name: /Edge fasteners/ }).tap();
+    await installer.understandCautions();
+    await installer.fastenerFacts();
+    const latest = page.locator('.fasteners > li').first();
+    for (const place of ['2', '8 1/2']) {
+      await installer.type(place);
+      await installer.next();
+      await latest.getByText(place).waitFor();
+    }
+    await expect.poll(async () => (await noted()).felt).toEqual([[35], [35]]);
+    await installer.type('15');
+    const step = installer.stepKey() ?? '';
+    await installer.tap('Skip');
+    await installer.movedFrom(step);
+    await installer.tap('Back');
+    await page.getByText('Typed before, not recorded yet').waitFor();
+    expect(await entry(page).innerText()).toBe('15 in');
+    for (const [width, height] of SIZES) {
+      await page.setViewportSize({ width, height });
+      expect(await faultyKeys(page)).toEqual([]);
+      await shot(page, `pad-fasteners-${width}`);
+    }
+    await latest.getByRole('button', { name: 'Read it again' }).tap();
+    expect(await entry(page).innerText()).toBe('Type what the tape says.');
+    expect(await page.locator('.fasteners > li').count()).toBe(2);
   });
 });

@@ -77,7 +77,7 @@ export const dock = {
     expected: 'Type what the tape says.',
     asFor: (piece: string, answer: string) => `As for ${piece}: ${answer}`,
     ownWords: 'In your own words, if you like',
-    notRecorded: 'Typed before and not recorded. Press Next, or delete it.',
+    notRecorded: 'Typed before, not recorded yet.',
     notInWalk: 'This step is not in the job.',
   },
   pad: {

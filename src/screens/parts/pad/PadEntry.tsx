@@ -22,7 +22,7 @@ export function PadEntry(props: Props) {
   const shown = text.value;
   const angle = kind === 'lean';
   return (
-    <div class="entry">
+    <div class={kind === 'running' ? 'entry running' : 'entry'}>
       <div class="entry-line">
         <output class="entry-text number" aria-label={say().dock.pad.entry}>
           {shown === '' ? <span class="quiet entry-hint">{say().dock.step.expected}</span> : shown}

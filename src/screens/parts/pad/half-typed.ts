@@ -14,21 +14,23 @@ export function typedAhead(text: string): void {
   ahead = { text, until: performance.now() + SOON };
 }
 
-function begin(id: string): { text: string; left: boolean } {
+function begin(id: string | null): { text: string; left: boolean } {
   const { text, until } = ahead;
   ahead = { text: '', until: 0 };
-  const before = kept.get(id) ?? '';
+  const before = kept.get(id ?? '') ?? '';
   return before === '' && performance.now() < until ? { text, left: false } : { text: before, left: before !== '' };
 }
 
-/** A text that is there again when a person comes back to what it was typed for. */
-export function useHalfTyped(id: string): { text: Signal<string>; left: boolean } {
+/** A text that is there again when a person comes back to what it was typed for; for null it is not kept. */
+export function useHalfTyped(id: string | null): { text: Signal<string>; left: boolean } {
   const begun = useRef<ReturnType<typeof begin> | null>(null);
   begun.current ??= begin(id);
   const text = useSignal(begun.current.text);
   useSignalEffect(() => {
-    if (text.value.trim() === '') kept.delete(id);
-    else kept.set(id, text.value);
+    const now = text.value;
+    if (id === null) return;
+    if (now.trim() === '') kept.delete(id);
+    else kept.set(id, now);
   });
   return { text, left: begun.current.left && text.value === begun.current.text };
 }

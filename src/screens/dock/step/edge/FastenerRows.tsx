@@ -1,5 +1,4 @@
-import { useSignal } from '@preact/signals';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { stationsAlong } from '../../../../core/geometry/index.ts';
 import {
   FASTENER_OF,
@@ -10,9 +9,14 @@ import {
 } from '../../../../core/job/index.ts';
 import { sayEdges } from '../../../../text/edges.ts';
 import { say } from '../../../../text/index.ts';
-import { actAll, deed, openJob } from '../../../model/open-job.ts';
-import { lengthText, pointLabel, readLength } from '../../../model/words.ts';
+import { answerBack, readyToAnswer } from '../../../model/answer-back.ts';
+import { findingsOn } from '../../../model/findings.ts';
+import { actAll, deed, judged, openJob } from '../../../model/open-job.ts';
+import { lengthText, pointLabel, readValue } from '../../../model/words.ts';
+import { StateMark } from '../../../parts/marks.tsx';
+import { useHalfTyped } from '../../../parts/pad/half-typed.ts';
 import { LengthPad } from '../../../parts/pad/LengthPad.tsx';
+import { PadEntry } from '../../../parts/pad/PadEntry.tsx';
 import { addFastener, type Typed } from './edge-acts.ts';
 import { type Part, slides } from './edge-view.ts';
 
@@ -32,33 +36,42 @@ function rowsOf(sheet: Sheet, run: SheetRun, { fasteners }: Part): Row[] {
 
 /** What is being typed for the next fastener of a stretch, or for one that is read again. */
 export function useFasteners(sheet: Sheet, run: SheetRun, parts: readonly Part[], part: Part) {
-  const text = useSignal('');
   const [refusal, setRefusal] = useState('');
   const [again, setAgain] = useState<Row | null>(null);
+  // What is left half typed waits for the next fastener; a second look is begun anew.
+  const { text, left } = useHalfTyped(again ? null : run.id);
   const rows = rowsOf(sheet, run, part);
+  useEffect(readyToAnswer, []);
   const record = async (): Promise<void> => {
-    const parsed = readLength(text.value, sheet);
-    if (!parsed.ok) {
-      setRefusal(say().length.refusals[parsed.why]);
+    const read = readValue(text.value, 'running', sheet);
+    setRefusal(read.ok ? '' : read.refusal);
+    if (!read.ok) {
+      answerBack(null, { look: true });
       return;
     }
-    const typed = { text: text.value.trim(), unit: parsed.unit, value: parsed.mm };
+    const typed = { text: text.value.trim(), unit: read.unit, value: read.value };
     text.value = '';
-    setRefusal('');
-    if (again) await correct(again.reading, typed);
-    else await addFastener(run, parts, part, typeOf(part), typed);
+    const reading = again
+      ? await correct(again.reading, typed)
+      : await addFastener(run, parts, part, typeOf(part), typed);
     setAgain(null);
+    await judged();
+    answerBack(read, { look: findingsOn(null, 'reading', reading).length > 0 });
   };
   // A zip has two ends: when both are there, only reading one again opens the pad.
   const full = slides(part.stretch) && rows.filter(({ fastener }) => fastener.type === typeOf(part)).length >= 2;
   return {
     rows,
     text,
+    left,
     edited: () => setRefusal(''),
     refusal,
     record,
     prompt: promptOf(sheet, run, { part, rows, again, number: again?.number ?? nextNumber(run, parts, part) }),
-    setAgain,
+    setAgain: (row: Row) => {
+      text.value = '';
+      setAgain(row);
+    },
     padOpen: !full || again !== null,
   };
 }
@@ -131,17 +144,16 @@ const typedOf = (row: Row): string =>
 
 /** The pad for the next fastener, in the same place as for any other reading. */
 export function FastenerPad({ fasteners, sheet }: { fasteners: Fasteners; sheet: Sheet }) {
-  const { text, edited, refusal, record, prompt, padOpen } = fasteners;
+  const { text, left, edited, refusal, record, prompt, padOpen } = fasteners;
   if (!padOpen) return null;
   return (
     <>
       <p aria-live="polite">
         <strong>{prompt}</strong>
       </p>
-      {refusal && <p class="state stop">{refusal}</p>}
-      <output class="entry-text number" aria-label={say().dock.pad.entry}>
-        {text.value || <span class="quiet entry-hint">{say().dock.step.expected}</span>}
-      </output>
+      {refusal && <StateMark mark="stop">{refusal}</StateMark>}
+      {left && <StateMark mark="doubt">{say().dock.step.notRecorded}</StateMark>}
+      <PadEntry text={text} onEdit={edited} sheet={sheet} kind="running" halves={null} />
       <LengthPad
         text={text}
         onEdit={edited}
@@ -155,12 +167,13 @@ export function FastenerPad({ fasteners, sheet }: { fasteners: Fasteners; sheet:
 }
 
 /** A second reading of a fastener's place strikes out the first, which stays to be seen. */
-async function correct(reading: SheetReading, typed: Typed): Promise<void> {
+async function correct(reading: SheetReading, typed: Typed): Promise<string> {
   const before = reading.takes.filter((take) => !take.struck);
   await actAll([
     ...before.map((take) => deed('take.strike', { take: take.id, reason: sayEdges().correct })),
     deed('take.add', { reading: reading.id, ...typed }),
   ]);
+  return reading.id;
 }
 
 function RemoveButton({ row }: { row: Row }) {

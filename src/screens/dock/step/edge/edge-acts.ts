@@ -22,14 +22,14 @@ export interface Typed {
   readonly value: number;
 }
 
-/** One more fastener of a stretch, after those of the stretches before it and before those of the stretches after. */
+/** One more fastener of a stretch, after those of the stretches before it and before those of the stretches after. Gives its reading. */
 export async function addFastener(
   run: SheetRun,
   parts: readonly Part[],
   part: Part,
   type: Payload<'fastener.add'>['type'],
   typed: Typed,
-): Promise<void> {
+): Promise<string> {
   const at = parts.indexOf(part);
   const ranks = (of: readonly Part[]): number[] => of.flatMap(({ fasteners }) => fasteners.map(({ rank }) => rank));
   const before = Math.max(0, ...ranks(parts.slice(0, at + 1)));
@@ -40,4 +40,5 @@ export async function addFastener(
     deed('fastener.add', { fastener: uuid(), run: run.id, reading, rank, type, presence: 'there' }),
     deed('take.add', { reading, ...typed }),
   ]);
+  return reading;
 }
