@@ -1,14 +1,14 @@
 import { judge, solutionOf } from '../core/check/index.ts';
 import { type Place, sketchPiece } from '../core/cloth/index.ts';
 import type { Sheet } from '../core/job/index.ts';
-import { dxfOf, fastenersCsv, makePlan, pointsCsv, svgOf } from '../core/packet/drawing/index.ts';
+import { dxfOf, fastenersCsv, makePlan, pointsCsv, type StateMark, svgOf } from '../core/packet/drawing/index.ts';
 import { drawing as words } from '../text/en/drawing.ts';
 import type { Call } from './arguments.ts';
 
 type Drawn = { ok: true; text: string } | { ok: false; message: string };
 
-/** A piece of a job as a file that other programs open. seal: null for a job out of a table, which nobody sealed. */
-export function drawn(sheet: Sheet, call: Call, { seal, at }: { seal: string | null; at: string }): Drawn {
+/** A piece of a job as a file that other programs open. of: the state it is drawn from. */
+export function drawn(sheet: Sheet, call: Call, of: StateMark): Drawn {
   const { pieces } = judge(sheet);
   const placesOf = (piece: string): ReadonlyMap<string, Place> => {
     const adjustment = pieces.get(piece)?.adjustment;
@@ -22,7 +22,6 @@ export function drawn(sheet: Sheet, call: Call, { seal, at }: { seal: string | n
   const [piece, ...others] = named;
   if (!piece || others.length > 0) return { ok: false, message: whichPiece(sheet, call.piece) };
   const adjusted = pieces.get(piece.id)?.adjustment.state === 'solved';
-  const of = { seal: seal ?? 'none', state: `${sheet.readings.length} readings`, at };
   const plan = makePlan({ sheet, piece: piece.id, places: placesOf(piece.id), adjusted, of, words });
   if (!plan) return { ok: false, message: `${piece.name} has no points to draw.` };
   return { ok: true, text: call.as === 'svg' ? svgOf(plan) : dxfOf(plan, call.units, words.unit(call.units)) };

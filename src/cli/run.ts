@@ -1,6 +1,7 @@
 import { basename, extname } from 'node:path';
 import { check } from '../core/check/index.ts';
 import { type Entry, fold, type Sheet } from '../core/job/index.ts';
+import { stateOf } from '../core/packet/drawing/index.ts';
 import { buildPacket, type Packet, readTable, writeTable } from '../core/packet/index.ts';
 import { readPacketFile, writePacketFile } from '../device/packet-file/index.ts';
 import { adjusted } from './adjust.ts';
@@ -98,7 +99,7 @@ async function act(call: Call, job: Job, world: World): Promise<number> {
       return result.stop ? STOP : FINE;
     }
     case 'draw': {
-      const made = drawn(job.sheet, call, { seal: job.packet?.seal ?? null, at: world.now() });
+      const made = drawn(job.sheet, call, stateOf(job.entries));
       if (!made.ok) {
         world.complain(`${made.message}\n`);
         return NOT_UNDERSTOOD;

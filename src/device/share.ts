@@ -39,6 +39,16 @@ export function saveFile(blob: Blob, name: string, platform = browserPlatform())
   }
 }
 
+/** Puts a text of another kind than a packet among the downloads: a drawing, a list. */
+export function saveText(text: string, name: string, type: string, platform = browserPlatform()): ShareOutcome {
+  try {
+    platform.download(new File([text], name, { type }));
+    return 'downloaded';
+  } catch {
+    return 'failed';
+  }
+}
+
 /** Whether `shareFile` would open the share sheet: what to write on the button. */
 export function canShareFiles(name: string, platform = browserPlatform()): boolean {
   return disguises(new Blob(['{}']), name).some((file) => mayShare(file, platform));

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { expectAccessible } from './support/accessible.ts';
 import { type App, startApp } from './support/app.ts';
@@ -81,6 +82,35 @@ describe.each([
       expect(await region(phone, 'Suspected slips').count()).toBe(0);
       await shot(page, `engine-${screen}-struck`, { fullPage: true });
       await expectAccessible(page);
+    });
+  });
+
+  test('counts a reading as its slip would have it, marked as such; lays the state before beside it; saves drawings', async () => {
+    await withPhone(app.url, { screen }, async (phone) => {
+      const { page } = phone;
+      await demoAtBench(phone);
+      await page.getByTestId('ask-slips').click();
+      await page.getByTestId('make-ask').click();
+      await region(phone, 'Suspected slips').getByRole('button', { name: 'Count F–P3 as 27 3/16"' }).click();
+      await page.getByTestId('count-instead').click();
+      const row = region(phone, 'Readings').getByRole('row', { name: /^F–P3/ });
+      await row.getByText('counted so by the shop, not measured again').waitFor();
+      expect(await row.innerText()).toContain('72 3/16');
+      await region(phone, 'How sure').getByText('Everything fits within what tapes do.').waitFor();
+
+      const compare = region(phone, 'Compare');
+      await compare.getByLabel('Compare with').selectOption({ index: 1 });
+      const changed = compare.getByRole('row', { name: /^F–P3/ });
+      await changed.waitFor();
+      expect(await changed.innerText()).toMatch(/72 3\/16".*27 3\/16".*−45"/s);
+      await shot(page, `engine-${screen}-compared`, { fullPage: true });
+      await expectAccessible(page);
+
+      const [download] = await Promise.all([page.waitForEvent('download'), page.getByTestId('file-dxf-in').click()]);
+      expect(download.suggestedFilename()).toMatch(/open-bow-in\.dxf$/);
+      const text = readFileSync(await download.path(), 'utf8');
+      expect(text).toContain('NOT CLEARED TO CUT');
+      expect(text.trimEnd().endsWith('EOF')).toBe(true);
     });
   });
 });

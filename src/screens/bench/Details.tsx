@@ -8,6 +8,7 @@ import { AsksSection } from './sections/AsksSection.tsx';
 import { CompareSection } from './sections/CompareSection.tsx';
 import { DecideSection } from './sections/DecideSection.tsx';
 import { DisputesSection } from './sections/DisputesSection.tsx';
+import { DrawingsSection } from './sections/DrawingsSection.tsx';
 import { FindingsSection } from './sections/FindingsSection.tsx';
 import { HistorySection } from './sections/HistorySection.tsx';
 import { PhotosSection } from './sections/PhotosSection.tsx';
@@ -43,6 +44,7 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
       )}
       <NotesSection job={job} />
       <CarriedSection job={job} />
+      {piece && <DrawingsSection job={job} piece={piece} />}
       {piece && <CompareSection job={job} piece={piece.id} />}
       <HistorySection job={job} lit={lit} />
       {piece && <AskPanel job={job} piece={piece.id} onMade={() => jumpTo('asks')} />}

@@ -5,6 +5,19 @@ import { benchEngine } from './bench-engine.ts';
 export const bench = {
   engine: benchEngine,
   compare: benchCompare,
+  drawings: {
+    how: 'Every file says job, state and seal. Open the SVG in real size; the DXF has one layer for each kind of line.',
+    notFlat: 'This piece is not flat: its plan is no cutting pattern. The list of points gives them in space.',
+    svg: 'Plan in real size (SVG)',
+    dxf: (unit: string) => `Plan for CAD (DXF, ${unit})`,
+    units: { in: 'inches', mm: 'millimetres' },
+    points: 'Points (CSV)',
+    fasteners: 'Fasteners (CSV)',
+    readings: 'Readings (CSV)',
+    saved: (name: string) => `Saved among your downloads: ${name}`,
+    failed: 'This browser refused to save the file.',
+    nothing: 'There is nothing to draw yet.',
+  },
   inbox: {
     title: 'Bench',
     jobs: 'Jobs on this device',
@@ -52,6 +65,7 @@ export const bench = {
     carried: 'Carried without effect',
     notes: 'Notes',
     cautions: 'Cautions for this piece',
+    drawings: 'Drawings and lists',
     compare: 'Compare',
     history: 'History',
   },

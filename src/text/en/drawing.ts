@@ -13,7 +13,8 @@ export const drawing: DrawingWords = {
   },
   allowance: (width) => `Dashed line: ${width} allowance all round, added to what was measured`,
   unit: (unit) => (unit === 'in' ? 'Unit of this drawing: inches' : 'Unit of this drawing: millimetres'),
-  state: (state, at) => `State ${state}, written ${at}`,
+  state: (entries, latest) =>
+    `State: ${entries === 1 ? '1 entry' : `${entries} entries`}, the latest of ${latest.slice(0, 16).replace('T', ' ')}`,
   seal: (seal) => `Seal ${seal}`,
   cleared: (who, when) => `Clear to cut: ${who}, ${when}`,
   notCleared: 'NOT CLEARED TO CUT',

@@ -19,7 +19,7 @@ import { Measured } from '../../core/check/measured.ts';
 
 const PYTHON = '/usr/bin/python3';
 const available = spawnSync(PYTHON, ['-c', 'import ezdxf']).status === 0;
-const of = { seal: 'ab12', state: '33 readings', at: '2026-05-04T09:00:00Z' };
+const of = { seal: 'ab12', entries: 33, latest: '2026-05-04T09:00:00Z' };
 
 function measured(kind: 'open-bow' | 'tension-shade', job = 'A job') {
   const made = new Measured(guideNamed(kind));
@@ -151,7 +151,7 @@ describe('a drawing', () => {
   it('carries job, state and seal, and says that nobody has cleared it', () => {
     const { plan } = measured('open-bow');
     expect(texts(plan)).toEqual(
-      expect.arrayContaining([words.notCleared, words.seal('ab12'), words.state('33 readings', of.at)]),
+      expect.arrayContaining([words.notCleared, words.seal('ab12'), words.state(33, of.latest)]),
     );
     expect(texts(plan)[0]).toContain('A job');
   });

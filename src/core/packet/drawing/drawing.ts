@@ -48,7 +48,7 @@ export interface DrawingWords {
   readonly lines: Readonly<Record<'finished-edge' | 'fastener-line' | 'boat-edge', string>>;
   readonly allowance: (width: string) => string;
   readonly unit: (unit: 'in' | 'mm') => string;
-  readonly state: (state: string, at: string) => string;
+  readonly state: (entries: number, latest: string) => string;
   readonly seal: (seal: string) => string;
   readonly cleared: (who: string, when: string) => string;
   readonly notCleared: string;

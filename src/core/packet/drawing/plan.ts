@@ -3,6 +3,7 @@ import { type Place, runPlaces, stationsOn } from '../../cloth/index.ts';
 import { outlineOf } from '../../geometry/index.ts';
 import type { Sheet, SheetPiece, SheetPoint } from '../../job/index.ts';
 import { formatLength } from '../../length/index.ts';
+import type { StateMark } from '../state.ts';
 import type { Drawing, DrawingWords, Entity, Flat, Layer } from './drawing.ts';
 
 export interface PlanInput {
@@ -11,8 +12,8 @@ export interface PlanInput {
   /** Where the points are, mm; what the engine has, or a sketch. */
   readonly places: ReadonlyMap<string, Place>;
   readonly adjusted: boolean;
-  /** The packet a drawing was made from, so that a sheet of paper can be matched with it. */
-  readonly of: { readonly seal: string; readonly state: string; readonly at: string };
+  /** The state it was made from, so that a sheet of paper can be matched with it. */
+  readonly of: StateMark;
   readonly words: DrawingWords;
 }
 
@@ -168,7 +169,7 @@ function block({ sheet, piece, adjusted, of, words }: PlanInput, { name, flat }:
     lines.length > 0 ? words.measuredTo(lines.map((line) => words.lines[line]).join(', ')) : words.lineUnknown,
     ...(flat && allowance > 0 ? [words.allowance(lengthText(allowance, sheet))] : []),
     clearance ? words.cleared(clearance.who.name, clearance.at.slice(0, 16).replace('T', ' ')) : words.notCleared,
-    words.state(of.state, of.at),
+    words.state(of.entries, of.latest ?? ''),
     words.seal(of.seal),
   ].filter((line) => line !== '');
 }

@@ -101,35 +101,33 @@ function ChangedReadings({ changes, job }: { changes: PieceChanges; job: OpenJob
   return (
     <>
       <h3>{words.readings}</h3>
-      <div class="bench-scroll">
-        <table>
-          <thead>
-            <tr>
-              {[words.reading, words.before, words.after, words.difference].map((head) => (
-                <th key={head} scope="col">
-                  {head}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {changes.readings.map(({ reading, before, after }) => {
-              const kind = sheet.readings.find(({ id }) => id === reading)?.kind ?? 'straight';
-              const shown = (value: number | null) => (value === null ? words.noValue : valueText(value, kind, sheet));
-              return (
-                <tr key={reading}>
-                  <th scope="row">{readingTitle(sheet, reading)}</th>
-                  <td class="number">{shown(before)}</td>
-                  <td class="number">{shown(after)}</td>
-                  <td class="number">
-                    {before !== null && after !== null && differenceText(after - before, kind === 'lean', sheet)}
-                  </td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      </div>
+      <table class="bench-table">
+        <thead>
+          <tr>
+            {[words.reading, words.before, words.after, words.difference].map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {changes.readings.map(({ reading, before, after }) => {
+            const kind = sheet.readings.find(({ id }) => id === reading)?.kind ?? 'straight';
+            const shown = (value: number | null) => (value === null ? words.noValue : valueText(value, kind, sheet));
+            return (
+              <tr key={reading}>
+                <th scope="row">{readingTitle(sheet, reading)}</th>
+                <td class="number">{shown(before)}</td>
+                <td class="number">{shown(after)}</td>
+                <td class="number">
+                  {before !== null && after !== null && differenceText(after - before, kind === 'lean', sheet)}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
     </>
   );
 }

@@ -48,7 +48,11 @@ export function ReadingRow({ reading, job, wide, lit, engine }: Props) {
         </td>
         <td class="number">
           {readingValue(reading, job.sheet)}
-          {reading.supposed && <StateMark mark="doubt">{words.supposed}</StateMark>}
+          {reading.supposed && (
+            <span class="small bench-under bench-supposed">
+              <StateMark mark="doubt">{words.supposed}</StateMark>
+            </span>
+          )}
           {counted(reading) > 1 && !reading.supposed && (
             <span class="small quiet bench-under">{words.mean(counted(reading))}</span>
           )}

@@ -1,0 +1,42 @@
+import { useState } from 'preact/hooks';
+import type { SheetPiece } from '../../../core/job/index.ts';
+import { saveText } from '../../../device/share.ts';
+import { sayBench } from '../../../text/bench.ts';
+import type { OpenJob } from '../../model/open-job.ts';
+import { type FileForm, makeFile } from '../state/drawing-files.ts';
+import { Section } from './Section.tsx';
+
+/** Drawings and lists for other programs and people, as the piece stands now. */
+export function DrawingsSection({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
+  const [said, setSaid] = useState('');
+  const words = sayBench().drawings;
+  const save = async (form: FileForm): Promise<void> => {
+    const made = await makeFile(job, piece, form);
+    if (!made) setSaid(words.nothing);
+    else setSaid(saveText(made.text, made.name, made.type) === 'downloaded' ? words.saved(made.name) : words.failed);
+  };
+  const forms: readonly (readonly [FileForm, string])[] = [
+    ['svg', words.svg],
+    ['dxf-in', words.dxf(words.units.in)],
+    ['dxf-mm', words.dxf(words.units.mm)],
+    ['points', words.points],
+    ['fasteners', words.fasteners],
+    ['readings', words.readings],
+  ];
+  return (
+    <Section at="drawings">
+      <p class="small">{words.how}</p>
+      {!piece.flat && <p>{words.notFlat}</p>}
+      <div class="row">
+        {forms.map(([form, name]) => (
+          <button key={form} type="button" class="button" onClick={() => void save(form)} data-testid={`file-${form}`}>
+            {name}
+          </button>
+        ))}
+      </div>
+      <p aria-live="polite" class="small">
+        {said}
+      </p>
+    </Section>
+  );
+}

@@ -1,0 +1,43 @@
+import type { SheetPiece } from '../../../core/job/index.ts';
+import { packetFileName, writeTable } from '../../../core/packet/index.ts';
+import { now } from '../../../device/clock.ts';
+import type { OpenJob } from '../../model/open-job.ts';
+import { adjustedPlaces } from '../../model/sureness.ts';
+
+/** What the bench can hand to other programs and people. */
+export type FileForm = 'svg' | 'dxf-in' | 'dxf-mm' | 'points' | 'fasteners' | 'readings';
+
+export interface MadeFile {
+  text: string;
+  name: string;
+  type: string;
+}
+
+/** Makes a file of a piece as it stands; null where there is nothing to draw. The drawing code comes when it is first used. */
+export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm): Promise<MadeFile | null> {
+  const { dxfOf, fastenersCsv, makePlan, pointsCsv, stateOf, svgOf } = await import(
+    '../../../core/packet/drawing/index.ts'
+  );
+  const { sketchPiece } = await import('../../../core/cloth/index.ts');
+  const { drawing: words } = await import('../../../text/en/drawing.ts');
+  const { sheet } = job;
+  const placesOf = (id: string) => sketchPiece(sheet, id, adjustedPlaces(job.pieces.get(id))).places;
+  const base = packetFileName(sheet, { at: now() }).replace(/\.json$/, '');
+  const file = (text: string, ending: string, type: string): MadeFile => ({ text, name: `${base}-${ending}`, type });
+  if (form === 'points') return file(pointsCsv(sheet, job.pieces), 'points.csv', 'text/csv');
+  if (form === 'fasteners') return file(fastenersCsv(sheet, placesOf), 'fasteners.csv', 'text/csv');
+  if (form === 'readings') return file(writeTable(sheet), 'readings.csv', 'text/csv');
+  const adjusted = job.pieces.get(piece.id)?.adjustment.state === 'solved';
+  const plan = makePlan({
+    sheet,
+    piece: piece.id,
+    places: placesOf(piece.id),
+    adjusted,
+    of: stateOf(job.entries),
+    words,
+  });
+  if (!plan) return null;
+  if (form === 'svg') return file(svgOf(plan), `${piece.kind}.svg`, 'image/svg+xml');
+  const unit = form === 'dxf-in' ? 'in' : 'mm';
+  return file(dxfOf(plan, unit, words.unit(unit)), `${piece.kind}-${unit}.dxf`, 'image/vnd.dxf');
+}
