@@ -1,7 +1,9 @@
-import type { SheetReading, SheetRun } from '../../../core/job/index.ts';
+import type { Sheet, SheetReading, SheetRun, Stretch } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
+import { sayEdges } from '../../../text/edges.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
+import { lengthText } from '../../model/words.ts';
 import { labelsOf, readingValue, runTitle } from '../names.ts';
 import type { Lit } from '../state/lit.ts';
 import { isSelected, toggle } from '../state/selection.ts';
@@ -30,16 +32,14 @@ export function RunsSection({ job, piece, lit }: Props) {
 function RunShown({ run, job, lit }: { run: SheetRun; job: OpenJob; lit: Lit }) {
   const { sheet } = job;
   const words = sayBench().runs;
-  const { lines, presence, manners, fasteners } = say().general;
+  const { lines, manners } = say().general;
   const name = runTitle(sheet, run.id);
   const whole = sheet.readings.find(({ id }) => id === run.whole);
   const facts = [
-    run.presence && presence[run.presence],
-    run.type && fasteners[run.type],
-    run.stations.length > 0 && manners[run.manner],
     run.line && lines[run.line],
-    run.plannedCount !== null && words.planned(run.plannedCount),
+    run.stations.length > 0 && manners[run.manner],
     run.stations.length > 0 && words.count(run.stations.length),
+    run.answer && words.answered(sayBench().readings.states[run.answer.answer], run.answer.reason),
   ].filter((fact) => typeof fact === 'string');
   return (
     <div class={`bench-row stack ${lit.runs.has(run.id) ? 'lit' : ''}`} data-row={`run:${run.id}`}>
@@ -57,11 +57,35 @@ function RunShown({ run, job, lit }: { run: SheetRun; job: OpenJob; lit: Lit }) 
         {words.through(labelsOf(sheet, run.points))}.{' '}
         {whole && whole.value !== null ? words.whole(readingValue(whole, sheet)) : words.wholeOpen}.
       </p>
-      <p>{facts.length > 0 ? facts.join(' · ') : words.empty}</p>
+      {facts.length > 0 && <p>{facts.join(' · ')}</p>}
+      <ul>
+        {run.stretches.map((stretch) => (
+          <li key={stretch.from}>{stretchText(stretch, run, sheet)}</li>
+        ))}
+      </ul>
       <AskTick sheet={sheet} piece={run.piece} on="run" id={run.id} name={name} />
       {run.stations.length > 0 && <Stations run={run} job={job} lit={lit} name={name} />}
     </div>
   );
+}
+
+/** What closes a stretch and how, in one line; where the edge is one stretch its ends need no names. */
+function stretchText(stretch: Stretch, run: SheetRun, sheet: Sheet): string {
+  const words = sayBench().runs;
+  const { closures, into, setters, pulls, presence } = sayEdges().names;
+  const { closes, count, spacing } = stretch;
+  const planned = stretch.presence === 'planned';
+  const told = [
+    closes && closures[closes],
+    stretch.presence && presence[stretch.presence],
+    planned && count !== null && words.planned(count),
+    planned && spacing !== null && words.spaced(lengthText(spacing, sheet)),
+    stretch.into && words.into(into[stretch.into].toLowerCase()),
+    stretch.pulls && words.pulls(pulls[stretch.pulls].toLowerCase()),
+    planned && stretch.setter && words.setBy(setters[stretch.setter].toLowerCase()),
+  ].filter((fact) => typeof fact === 'string');
+  const text = told.length > 0 ? told.join(', ') : words.empty;
+  return run.stretches.length > 1 ? `${labelsOf(sheet, [stretch.from, stretch.to])}: ${text}` : text;
 }
 
 function Stations({ run, job, lit, name }: { run: SheetRun; job: OpenJob; lit: Lit; name: string }) {
