@@ -3,17 +3,21 @@ import { askedAgain } from './rules/asked-again.ts';
 import { boxDiagonals } from './rules/box-diagonals.ts';
 import { carried } from './rules/carried.ts';
 import { choiceConflict } from './rules/choice-conflict.ts';
+import { cleatCovered } from './rules/cleat-covered.ts';
 import { disputed } from './rules/disputed.ts';
 import { fastenerGap } from './rules/fastener-gap.ts';
+import { fastenerOnObstruction } from './rules/fastener-on-obstruction.ts';
 import { girthShort } from './rules/girth-short.ts';
 import { implausibleValue } from './rules/implausible-value.ts';
 import { impossibleTetrahedron } from './rules/impossible-tetrahedron.ts';
 import { impossibleTriangle } from './rules/impossible-triangle.ts';
 import { missingAnswer } from './rules/missing-answer.ts';
+import { missingCordExit } from './rules/missing-cord-exit.ts';
 import { missingMark } from './rules/missing-mark.ts';
 import { missingPhoto } from './rules/missing-photo.ts';
 import { missingReading } from './rules/missing-reading.ts';
 import { missingRun } from './rules/missing-run.ts';
+import { missingTreatment } from './rules/missing-treatment.ts';
 import { notMeasuredAgain } from './rules/not-measured-again.ts';
 import { pointFloats } from './rules/point-floats.ts';
 import { pointLoose } from './rules/point-loose.ts';
@@ -41,6 +45,8 @@ export const rules: readonly Rule[] = [
   missingMark,
   missingAnswer,
   missingRun,
+  missingTreatment,
+  missingCordExit,
   implausibleValue,
   takesDisagree,
   impossibleTriangle,
@@ -50,6 +56,8 @@ export const rules: readonly Rule[] = [
   runBackwards,
   runSum,
   fastenerGap,
+  fastenerOnObstruction,
+  cleatCovered,
   portStarboard,
   disputed,
   unsureChoice,

@@ -33,6 +33,10 @@ export const RuleKey = z.enum([
   'shape-unknown',
   'not-measured-again',
   'unlike-sister',
+  'cleat-covered',
+  'fastener-on-obstruction',
+  'missing-cord-exit',
+  'missing-treatment',
 ]);
 export type RuleKey = z.infer<typeof RuleKey>;
 

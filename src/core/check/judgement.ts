@@ -2,6 +2,7 @@ import { adjust, nameSlips, nextTapes } from '../adjust/index.ts';
 import type { Context } from './context.ts';
 import { networkOf } from './network.ts';
 import { type PieceJudgement, solutionOf } from './piece-judgement.ts';
+import { placeThings } from './place-things.ts';
 
 /** The engine on one piece; null where there is nothing to adjust. */
 export function judgePiece(context: Context, pieceId: string): PieceJudgement | null {
@@ -19,5 +20,6 @@ export function judgePiece(context: Context, pieceId: string): PieceJudgement | 
     advice: complete && solution ? nextTapes(network, adjustment) : null,
     byOwner,
     complete,
+    things: adjustment.state === 'solved' ? placeThings(context, pieceId, adjustment.solution) : new Map(),
   };
 }

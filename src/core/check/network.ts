@@ -20,9 +20,12 @@ export function networkOf(context: Context, pieceId: string): Network {
   const speaksOf = ({ piece, points, via = [], baseline = [] }: SheetReading): boolean =>
     piece === pieceId ||
     (baseline.length + points.length > 1 && [...points, ...via, ...baseline].every((id) => own.has(id)));
+  const things = thingsOf(context, pieceId);
   const taken = sheet.readings.flatMap((reading): NetworkReading[] => {
     const { kind } = reading;
     if (kind === 'size' || !isMeasured(reading) || !belongs(reading, flat) || !speaksOf(reading)) return [];
+    // A thing in the way follows the shape; it never bends it, nor leaves it waiting for one more tape.
+    if (!reading.needed && reading.points.some((id) => things.has(id))) return [];
     return [networkReading(context, reading, kind, plane)];
   });
   const readings = withoutIdle(taken, movedMarks(context), flat ? 2 : 3);
@@ -33,6 +36,10 @@ export function networkOf(context: Context, pieceId: string): Network {
     .map((point) => networkPoint(point, known.has(point.id), neighbours.get(point.id) ?? [], plane));
   return { dimension: flat ? 2 : 3, points, readings };
 }
+
+/** Points that are the middle of a thing in the way of the piece. */
+export const thingsOf = ({ sheet }: Context, pieceId: string): ReadonlySet<string> =>
+  new Set(sheet.obstructions.flatMap(({ piece, point }) => (piece === pieceId && point !== null ? [point] : [])));
 
 /** Marks that are not where they were: what was read at them holds for the old place. */
 const movedMarks = ({ sheet }: Context): ReadonlySet<string> =>
@@ -66,7 +73,7 @@ export function belongs(reading: SheetReading, flat: boolean): boolean {
   return !(flat && (reading.kind === 'height' || reading.kind === 'level' || reading.kind === 'plumb'));
 }
 
-function networkPoint(
+export function networkPoint(
   point: SheetPoint,
   known: boolean,
   neighbours: readonly string[],
@@ -98,7 +105,7 @@ function sideOn(plane: Plane | null, side: string | undefined): Side | undefined
   return side !== undefined && SIDES.has(side) ? (side as Side) : undefined;
 }
 
-function networkReading(
+export function networkReading(
   context: Context,
   reading: Measured,
   kind: NetworkReading['kind'],

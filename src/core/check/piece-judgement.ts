@@ -1,4 +1,10 @@
-import type { Adjustment, Network, SlipReport, Solution, TapeAdvice } from '../adjust/index.ts';
+import type { Adjustment, Network, SlipReport, Solution, TapeAdvice, Vector } from '../adjust/index.ts';
+
+/** Where a thing in the way lies in the shape of its piece. sure: mm at 95 %, with what the shape itself may be off by. */
+export interface ThingPlace {
+  readonly position: Vector;
+  readonly sure: number;
+}
 
 /** What the engine makes of one piece. slips: null while nothing is doubted. advice: null while readings are still open. */
 export interface PieceJudgement {
@@ -10,6 +16,8 @@ export interface PieceJudgement {
   readonly byOwner: boolean;
   /** Every needed reading has a value or an answer: only then it means something that a point is unchecked or loose. */
   readonly complete: boolean;
+  /** Things in the way by the point of their middle, where the readings place them in a shape that is solved. */
+  readonly things: ReadonlyMap<string, ThingPlace>;
 }
 
 export const solutionOf = (adjustment: Adjustment): Solution | null =>

@@ -34,4 +34,5 @@ export {
   tetrahedronExists,
   tetrahedronVolume,
 } from './tetrahedron.ts';
+export { extentOf } from './thing-extent.ts';
 export { triangleAltitude, triangleAngle, triangleArea, triangleExcess } from './triangle.ts';

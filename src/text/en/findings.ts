@@ -29,7 +29,7 @@ const lacks: Record<string, string> = {
 };
 
 /** By the key of the conflict; permanent keys of core/check/choice-conflicts.ts. */
-const conflicts: Record<string, (names: readonly string[]) => string> = {
+const conflicts: Record<string, () => string> = {
   'holders-screwed': () =>
     'The rod holders are only screwed. Poles of a shade pull hard: through-bolts, backing plates.',
   'no-poles': () =>
@@ -41,7 +41,12 @@ const conflicts: Record<string, (names: readonly string[]) => string> = {
   'coated-unvented': () => 'Coated cloth that stays on in rain needs vents, or cloth that breathes.',
   'mesh-in-rain': () => 'Mesh lets rain through. What lies under it gets wet.',
   towed: () => 'Towed with it on: nothing loose, straps all round, guards where it rubs.',
-  'needed-covered': (names) => `${names[0]} must stay free, and the cloth lies over it.`,
+};
+
+const untreated: Record<string, string> = {
+  treatment: 'nobody has said what the cloth does about it',
+  place: 'a cut-out, and its place is not taped',
+  size: 'a cut-out, and its size is not taped',
 };
 
 const others = (names: readonly string[]): string => names.slice(1).join(' and ');
@@ -108,7 +113,7 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
   disputed: ({ names, numbers }) =>
     `${names[0] ?? numbers.about}: two people answered without knowing of each other (${numbers.first} / ${numbers.second}). Answer again to settle it.`,
   'unsure-choice': ({ names }) => `“Could not tell”: ${names[0]}`,
-  'choice-conflict': ({ names, numbers }) => conflicts[String(numbers.conflict)]?.(names) ?? names.join(', '),
+  'choice-conflict': ({ names, numbers }) => conflicts[String(numbers.conflict)]?.() ?? names.join(', '),
   carried: ({ numbers }) =>
     numbers.why === 'loose'
       ? `${numbers.entries} entries wait for the rest of their job.`
@@ -144,4 +149,21 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
         ? `${names[0]} differs from the sister boat, and a second look agrees. This boat may be built so.`
         : `${names[0]} differs from the sister boat. Read it a second time.`,
   'asked-again': ({ names, numbers }) => `The shop asks again: ${names[0]}${numbers.note ? `. ${numbers.note}` : ''}`,
+  'cleat-covered': ({ names, numbers, show }) =>
+    numbers.by === 'place'
+      ? `${names[0]} is called outside the cloth, and lies ${show('depth')} inside its line. Is it ${
+          numbers.kind === 'cleat' ? 'free' : 'seen'
+        }?`
+      : `${names[0]} must ${numbers.kind === 'light' ? 'be seen' : 'stay free'}, and the cloth lies over it without a cut-out.`,
+  'fastener-on-obstruction': ({ names, numbers, show }) =>
+    numbers.planned === 'yes'
+      ? `The row planned from ${names[1]} runs over ${names[2]}. Keep the fasteners clear of it.`
+      : numbers.on === 'thing'
+        ? `${names[0]} lies on ${names[1]}. One of the two was read wrong.`
+        : `${names[0]} lies ${show('distance')} from the middle of ${names[1]}, within what must stay clear round it.`,
+  'missing-cord-exit': () => 'The shore-power cord leaves here, and no way out for it is recorded.',
+  'missing-treatment': ({ names, numbers }) =>
+    numbers.lack === 'list'
+      ? 'Something is in the way of the cloth, and the list of it is empty.'
+      : `${names[0]}: ${untreated[String(numbers.lack)] ?? 'not complete'}.`,
 };

@@ -49,7 +49,7 @@ export interface PieceSpec {
   readings?: (string | ReadingSpec)[];
   runs?: { name: string; points: string[]; whole?: string; needed?: boolean }[];
   shots?: { slot: string; points: string[]; needed?: boolean }[];
-  questions?: { slot: string; needed?: boolean }[];
+  questions?: { slot: string; needed?: boolean; choices?: string[] }[];
   boxes?: [string, string, string, string][];
   pairs?: [string, string][];
   walk?: string[];
@@ -63,6 +63,7 @@ interface JobOptions {
 
 export const pointId = (name: string): string => uuid(`point ${name}`);
 export const readingId = (name: string): string => uuid(`reading ${name}`);
+export const thingId = (label: string): string => uuid(`thing ${label}`);
 export const runId = (name: string): string => uuid(`run ${name}`);
 export const pieceId = (name = 'piece'): string => uuid(`piece ${name}`);
 
@@ -106,9 +107,9 @@ function declared(spec: PieceSpec): PieceDeclaration {
       points: points.map(pointId),
       needed: needed ?? true,
     })),
-    questions: (spec.questions ?? []).map(({ slot, needed }) => ({
+    questions: (spec.questions ?? []).map(({ slot, needed, choices }) => ({
       slot,
-      choices: ['yes', 'no'],
+      choices: choices ?? ['yes', 'no'],
       needed: needed ?? true,
     })),
     boxes: (spec.boxes ?? []).map(([a, b, c, d]) => [pointId(a), pointId(b), pointId(c), pointId(d)]),
@@ -215,6 +216,44 @@ export class Job {
   stretch(run: string, from: string, facts: Record<string, string>): this {
     for (const [field, value] of Object.entries(facts))
       this.add('stretch.set', { run: runId(run), from: pointId(from), field, value });
+    return this;
+  }
+
+  /** Answers to questions of the piece, by slot. */
+  answers(choices: Record<string, string>): this {
+    for (const [slot, choice] of Object.entries(choices))
+      this.add('question.answer', { piece: pieceId(), slot, choice, text: '' });
+    return this;
+  }
+
+  /** A thing in the way, with what is said of it; its middle is the point of its label where it is placed. */
+  thing(kind: string, label: string, facts: Record<string, string> = {}, placed = false): this {
+    const obstruction = thingId(label);
+    this.add('obstruction.add', { obstruction, piece: pieceId(), kind, label, point: placed ? pointId(label) : null });
+    for (const [field, value] of Object.entries(facts)) this.add('obstruction.set', { obstruction, field, value });
+    return this;
+  }
+
+  /** Its middle, where somebody pointed, taped from points of the piece. */
+  placeThing(label: string, pointed: [number, number, number] | null, tapes: Record<string, number>): this {
+    const point = { id: pointId(label), label, slot: null, role: 'obstruction', sides: [], nominal: pointed };
+    this.add('point.add', { piece: pieceId(), point });
+    for (const [from, mm] of Object.entries(tapes)) {
+      const name = `${from}-${label}`;
+      const reading = { id: readingId(name), slot: null, kind: 'straight', points: [pointId(from), point.id] };
+      this.add('reading.add', { piece: pieceId(), reading: { ...reading, needed: false } });
+      this.take(name, mm);
+    }
+    return this;
+  }
+
+  sizeThing(label: string, sizes: Record<string, number>): this {
+    for (const [of, mm] of Object.entries(sizes)) {
+      const name = `${label} ${of}`;
+      const reading = { id: readingId(name), slot: null, kind: 'size', points: [], of, obstruction: thingId(label) };
+      this.add('reading.add', { piece: pieceId(), reading: { ...reading, needed: false } });
+      this.take(name, mm);
+    }
     return this;
   }
 

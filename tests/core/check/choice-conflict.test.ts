@@ -90,38 +90,11 @@ describe(key, () => {
     expect(job.of(key)).toEqual([]);
   });
 
-  describe('a thing in the way', () => {
-    const bow = (berth: string, kind: string, set: Answers): Job => {
-      const job = answered('open-bow', { berth });
-      const obstruction = uuid('thing');
-      const piece = job.sheet().pieces[0]?.id;
-      job.add('obstruction.add', { obstruction, piece, kind, label: 'port bow cleat', point: null });
-      for (const [field, value] of Object.entries(set)) job.add('obstruction.set', { obstruction, field, value });
-      return job;
-    };
-    it.each([
-      ['water', 'cleat', {}],
-      ['water', 'cleat', { treatment: 'left-free' }],
-      ['water', 'cleat', { treatment: 'covered', needed: 'no' }],
-      ['lift', 'cleat', { treatment: 'covered' }],
-      ['water', 'hatch', { treatment: 'covered' }],
-      ['water', 'light', { treatment: 'cut-out', needed: 'yes' }],
-    ] as const)('may lie so: %s, %s, %j', (berth, kind, set) => {
-      expect(said(bow(berth, kind, set))).toEqual([]);
-    });
-    it.each([
-      ['water', 'cleat', { treatment: 'covered' }],
-      ['lift', 'light', { treatment: 'covered', needed: 'yes' }],
-    ] as const)('may not: %s, %s, %j', (berth, kind, set) => {
-      expect(said(bow(berth, kind, set))).toEqual([['doubt', 'in-the-way', 'needed-covered']]);
-    });
-  });
-
   describe('the table', () => {
     it('has a sentence for every key, and each key once', () => {
       const keys = choiceConflicts.map((conflict) => conflict.key);
       expect(new Set(keys).size).toBe(keys.length);
-      for (const conflict of [...keys, 'needed-covered']) {
+      for (const conflict of keys) {
         const text = sentences[key]({ names: ['port cleat'], show: () => '', numbers: { conflict } });
         expect(text).toMatch(/^.{20,}[.?]$/);
       }

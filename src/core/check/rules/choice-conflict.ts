@@ -1,27 +1,21 @@
-import type { Obstruction, SheetPiece, SheetQuestion } from '../../job/index.ts';
+import type { SheetPiece, SheetQuestion } from '../../job/index.ts';
 import { type ChoiceConflict, choiceConflicts } from '../choice-conflicts.ts';
 import type { Context } from '../context.ts';
 import type { Draft, Rule } from '../rule.ts';
 
 /**
- * Choices that do not go together, by the table of choice-conflicts.ts: doubt or note as it says. Besides, a thing in the
- * way that must be free and lies under the cloth: doubt; a cleat must be free where the boat is tied up in the water,
- * unless somebody said otherwise.
- * Subjects: the questions and the piece; or the thing in the way. numbers: conflict (key of the table, 'needed-covered').
+ * Choices that do not go together, by the table of choice-conflicts.ts: doubt or note as it says.
+ * Subjects: the questions and the piece. numbers: conflict (key of the table).
  */
 export const choiceConflict: Rule = {
   key: 'choice-conflict',
-  find: (context) => [
-    ...context.sheet.pieces.flatMap((piece) => {
+  find: (context) =>
+    context.sheet.pieces.flatMap((piece) => {
       const answered = answersOf(context, piece.id);
       return choiceConflicts
         .filter((conflict) => isMet(conflict, piece, answered))
         .map((conflict) => fromTable(conflict, piece, answered));
     }),
-    ...context.sheet.obstructions
-      .filter((thing) => thing.treatment === 'covered' && mustBeFree(context, thing))
-      .map(coveredThing),
-  ],
 };
 
 type Answers = ReadonlyMap<string, SheetQuestion>;
@@ -53,22 +47,5 @@ function fromTable({ key, severity, asked }: ChoiceConflict, { id }: SheetPiece,
     subjects: [...slots.map((slot) => ({ on: 'question' as const, id: slot })), { on: 'piece', id }],
     numbers: { conflict: key },
     basis: slots.map((slot) => `${slot}=${answers.get(slot)?.choice ?? ''}`),
-  };
-}
-
-function mustBeFree(context: Context, { kind, needed, piece }: Obstruction): boolean {
-  return needed === 'yes' || (needed === null && kind === 'cleat' && isTiedUp(context, piece));
-}
-
-const isTiedUp = (context: Context, piece: string): boolean => chosen(answersOf(context, piece), 'berth', ['water']);
-
-function coveredThing({ id, piece, kind, needed }: Obstruction): Draft {
-  return {
-    severity: 'doubt',
-    piece,
-    slot: 'in-the-way',
-    subjects: [{ on: 'obstruction', id }],
-    numbers: { conflict: 'needed-covered' },
-    basis: [`${kind}=covered`, `needed=${needed}`],
   };
 }
