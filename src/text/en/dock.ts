@@ -146,6 +146,7 @@ export const dock = {
       shot: (n: number) => (n === 1 ? 'one photo' : `${n} photos`),
       question: (n: number) => (n === 1 ? 'one answer' : `${n} answers`),
       run: (n: number) => (n === 1 ? 'one edge' : `${n} edges`),
+      thing: (n: number) => (n === 1 ? 'one thing in the way' : `${n} things in the way`),
       second: (n: number) => (n === 1 ? 'one second look' : `${n} second looks`),
       other: (n: number) => (n === 1 ? 'one contradiction' : `${n} contradictions`),
     },

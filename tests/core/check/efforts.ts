@@ -27,8 +27,8 @@ export const EFFORTS: Partial<Record<PieceKind, readonly Effort[]>> = {
     effort({ poles: 'not-yet' }, 12, ['h-A', 'h-B', 'h-C', 'h-D'], { takesOn: true }),
   ],
   'open-bow': [
-    effort({ cleats: 'outside' }, 33, ['h-G'], { fasteners: 32, placeless: ['G'] }),
-    effort({ cleats: 'outside', glass: 'at-foot', crown: 'crowned' }, 34, ['crown-2', 'crown-3'], {
+    effort({ cleats: 'outside', cord: 'aft' }, 33, ['h-G'], { fasteners: 32, placeless: ['G'] }),
+    effort({ cleats: 'outside', cord: 'aft', glass: 'at-foot', crown: 'crowned' }, 34, ['crown-2', 'crown-3'], {
       fasteners: 32,
       placeless: ['K2', 'K3'],
     }),

@@ -13,6 +13,14 @@ describe(key, () => {
     expect(new Job().piece({}).of(key)).toEqual([]);
     expect(new Job().piece({ questions: [{ slot: 'cord' }] }).of(key)).toEqual([]);
   });
+  it('says nothing of a cord that leaves where the piece ends', () => {
+    const made = job('aft');
+    const declared = made.entries.find(({ kind }) => kind === 'piece.add');
+    if (declared) declared.payload.kind = 'open-bow';
+    expect(made.of(key)).toEqual([]);
+    made.answers({ cord: 'port' });
+    expect(made.of(key)).toHaveLength(1);
+  });
   it('says nothing once a way out is recorded', () => {
     expect(job('port').thing('cord-exit', 'E1').of(key)).toEqual([]);
   });
