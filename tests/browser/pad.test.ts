@@ -25,10 +25,14 @@ async function atReading(phone: Phone, slot: string, tape: Tape = 'imperial'): P
   return installer;
 }
 
-async function toReading(page: Page, slot: string): Promise<void> {
+async function toStep(page: Page, slot: string): Promise<void> {
   await page.getByRole('link', { name: /All steps/ }).tap();
   await page.locator(`a[href$="/${slot}"]`).first().tap();
   await page.waitForURL((url) => url.hash.endsWith(`/${slot}`));
+}
+
+async function toReading(page: Page, slot: string): Promise<void> {
+  await toStep(page, slot);
   await page.getByTestId('next').waitFor();
 }
 
@@ -217,6 +221,10 @@ test('no key is cut, at 390 and 320 px, with text as it is and twice as large, f
         await installer.next();
         await installer.movedFrom('W1-P1');
         await look(`${tape}-${hand}-straight`);
+        // A height may be below, and is asked where the cover goes up the glass.
+        await toStep(page, 'glass');
+        await installer.tap('Up the glass');
+        await installer.movedFrom('glass');
         await toReading(page, 'h-G');
         await installer.tap('± minus or plus');
         await installer.type('4');
