@@ -81,8 +81,22 @@ function measured(
   return { network: { dimension, points, readings }, sound, truth, style };
 }
 
+/** What is taped on a shade besides its six lengths: heights over the deck, tapes to marks on it. */
+export interface ShadeTapes {
+  readonly heights: readonly string[];
+  /** Marks on the deck, each with a tape from every corner. */
+  readonly marks: readonly string[];
+  /** Whether the height of the marks over the same plane is taken too. */
+  readonly onPlane?: boolean;
+}
+const AS_ASKED: ShadeTapes = { heights: ['A', 'B', 'C', 'D'], marks: [] };
+
 /** Tension shade: mounts A, B on the hardtop, pole tips C, D; two widths, two sides, both diagonals, four heights. */
-export function shadeJob(random: Random, style = STYLES[Math.floor(random() * 3)] ?? 'inches'): Job {
+export function shadeJob(
+  random: Random,
+  style = STYLES[Math.floor(random() * 3)] ?? 'inches',
+  { heights, marks, onPlane = false }: ShadeTapes = AS_ASKED,
+): Job {
   const half = between(random, 900, 1400);
   const reach = between(random, 1800, 3200);
   const front = half * between(random, 0.55, 1);
@@ -95,6 +109,12 @@ export function shadeJob(random: Random, style = STYLES[Math.floor(random() * 3)
     ['C', [reach + shake(), front + shake(), top - rake + shake()]],
     ['D', [reach + shake(), -front + shake(), top - rake + shake()]],
   ]);
+  for (const [i, mark] of marks.entries())
+    truth.set(mark, [
+      reach * (0.35 + 0.3 * i) + shake(),
+      (i === 0 ? 0.4 : -0.4) * half + shake(),
+      onPlane ? 0 : shake(),
+    ]);
   const side = (id: string): Side[] => [id === 'A' || id === 'C' ? 'port' : 'starboard', id < 'C' ? 'aft' : 'forward'];
   const points = ['A', 'B', 'C', 'D'].map(
     (id): NetworkPoint => ({
@@ -106,10 +126,12 @@ export function shadeJob(random: Random, style = STYLES[Math.floor(random() * 3)
       neighbours: ['A', 'B', 'C', 'D'].filter((o) => o !== id),
     }),
   );
-  const pairs = ['AB', 'CD', 'AC', 'BD', 'AD', 'BC'];
+  for (const mark of marks) points.push({ id: mark, label: mark, role: 'mark', sides: ['below'] });
+  const pairs = ['AB', 'CD', 'AC', 'BD', 'AD', 'BC', ...marks.flatMap((mark) => [...'ABCD'].map((p) => `${p}${mark}`))];
+  if (marks.length > 1) pairs.push(marks.slice(0, 2).join(''));
   const asked = [
     ...pairs.map((p) => ({ kind: 'straight' as const, points: [...p] })),
-    ...['A', 'B', 'C', 'D'].map((p) => ({ kind: 'height' as const, points: [p] })),
+    ...[...heights, ...(onPlane ? marks : [])].map((p) => ({ kind: 'height' as const, points: [p] })),
   ];
   return measured(random, 3, points, truth, asked, style);
 }

@@ -1,10 +1,21 @@
 /** Slip trials: `npm run bench adjust-trials [jobs per cell]`. Prints the table kept in the developers' guide. */
 import { adjust, nameSlips, type SlipReport, seededRandom } from '../../src/core/adjust/index.ts';
 import type { Random } from '../../src/core/adjust/random.ts';
-import { bowJob, type Job, shadeJob } from './adjust-jobs.ts';
+import { bowJob, type Job, type ShadeTapes, shadeJob } from './adjust-jobs.ts';
 import { MISDEED_NAMES, misread, SIZELESS, type Slipped, withSlips } from './adjust-slips.ts';
 
-export const PIECES = { shade: shadeJob, bow: bowJob } as const;
+const shadeWith =
+  (tapes: ShadeTapes) =>
+  (random: Random): Job =>
+    shadeJob(random, undefined, tapes);
+
+/** The shade as its guide asks, and with tapes from its corners to a mark on the deck besides, or to two instead of heights. */
+export const PIECES = {
+  shade: shadeWith({ heights: [...'ABCD'], marks: [] }),
+  'shade and a mark': shadeWith({ heights: [...'ABCD'], marks: ['K'], onPlane: true }),
+  'shade by two marks': shadeWith({ heights: [], marks: ['K', 'L'] }),
+  bow: (random: Random): Job => bowJob(random),
+} as const;
 export type Piece = keyof typeof PIECES;
 
 export interface Tally {
