@@ -2,7 +2,6 @@ import { useEffect } from 'preact/hooks';
 import { say } from '../text/index.ts';
 import { JobScreen } from './dock/JobScreen.tsx';
 import { JobsScreen } from './dock/JobsScreen.tsx';
-import { WalkScreen } from './dock/WalkScreen.tsx';
 import { gone } from './model/gone.ts';
 import { type OpenJob, writeBack } from './model/open-job.ts';
 import { updates } from './model/outside.ts';
@@ -13,6 +12,9 @@ import { bring, Later } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
 import { WithJob } from './parts/WithJob.tsx';
 
+const loadWalk = () => import('./dock/WalkScreen.tsx').then((m) => m.WalkScreen);
+const loadTable = () => import('./dock/table/TableScreen.tsx').then((m) => m.TableScreen);
+const loadChange = () => import('./dock/change/ChangeScreen.tsx').then((m) => m.ChangeScreen);
 const loadStep = () => import('./dock/step/StepScreen.tsx').then((m) => m.StepScreen);
 
 /** The whole app: one screen at a time, by the address. */
@@ -51,9 +53,15 @@ function Screen({ at }: { at: Route }) {
 function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: OpenJob }) {
   switch (at.at) {
     case 'walk':
-      return <WalkScreen job={job} piece={at.piece} />;
+      return <Later key="walk" load={loadWalk} props={{ job, piece: at.piece }} />;
     case 'step':
       return <Later key="step" load={loadStep} props={{ job, piece: at.piece, stepKey: at.step }} />;
+    case 'table': {
+      const { piece, table, cell = null } = at;
+      return <Later key={`table ${piece} ${table}`} load={loadTable} props={{ job, piece, table, cell }} />;
+    }
+    case 'change':
+      return <Later key={`change ${at.what}`} load={loadChange} props={{ job, piece: at.piece, what: at.what }} />;
     case 'leave':
       return (
         <Later key="leave" load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />
@@ -66,6 +74,9 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
       return <JobScreen job={job} />;
   }
 }
+
+/** Where a number may be half typed: nothing asks for a tap of another kind there. */
+const ENTERING: ReadonlySet<Route['at']> = new Set(['step', 'table']);
 
 /** What must be seen on every screen: entries that are not on disk, and a new version that waits for consent. */
 function Notices() {
@@ -85,7 +96,7 @@ function Notices() {
       {store().emptied.value && (
         <Notice tone="stop" text={words.emptied} action={words.writeBack} act={() => void writeBack()} />
       )}
-      {update !== 'none' && route.value.at !== 'step' && (
+      {update !== 'none' && !ENTERING.has(route.value.at) && (
         <Notice
           tone="note"
           text={words.updateWaits}

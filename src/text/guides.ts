@@ -1,7 +1,7 @@
 import type { PieceKind } from '../core/job/index.ts';
-import type { PieceWords } from './en/guides/piece-words.ts';
+import type { PieceWords, PointWords } from './en/guides/piece-words.ts';
 
-export type { PieceWords };
+export type { PieceWords, PointWords };
 
 /** The words of each guide travel apart from the app's first load; they are read when a job with such a piece opens. */
 const loaders: Partial<Record<PieceKind, () => Promise<PieceWords>>> = {

@@ -37,7 +37,9 @@ export function roundOf(
   const controls = new Map(solution?.readings.map(({ id, control }) => [id, control]));
   const standing = findings.filter(({ accepted, severity }) => accepted === null && severity !== 'note');
   const spokenOf = new Set(standing.filter(speaksUp).flatMap(({ subjects }) => subjects.map(({ id }) => id)));
-  const points = [...new Set(inWalk.flatMap((reading) => reading.points))];
+  // Where a mark was before it was moved, nobody comes to any more.
+  const gone = new Set(sheet.points.flatMap(({ id, replacedBy }) => (replacedBy === null ? [] : [id])));
+  const points = [...new Set(inWalk.flatMap((reading) => reading.points))].filter((point) => !gone.has(point));
   return points.map((point): RoundPoint => {
     const own = inWalk.filter((reading) => reading.points.includes(point));
     const open = own.filter((reading) => reading.needed && reading.state === 'open');

@@ -9,19 +9,8 @@ import type {
   SizeOf,
   When,
 } from '../job/index.ts';
+import type { Caution } from './cautions.ts';
 import { nextInRow } from './rows.ts';
-
-/** Cautions shown at the step where they matter; their words live with the texts. */
-export const CAUTIONS = [
-  'footing',
-  'drilling',
-  'carbon-monoxide',
-  'recoil',
-  'lights-and-view',
-  'loads',
-  'engine-off',
-] as const;
-export type Caution = (typeof CAUTIONS)[number];
 
 export interface GuidePoint {
   slot: string;

@@ -9,7 +9,7 @@ import {
   type SheetShot,
   type StretchLack,
 } from '../job/index.ts';
-import { CAUTIONS, type Caution } from './guide.ts';
+import { CAUTIONS, type Caution } from './cautions.ts';
 
 /** Where a person stands with one step. */
 export type StepState = 'open' | 'done' | 'answered-without-value' | 'asked-again';

@@ -1,4 +1,4 @@
-import { stepsOf } from '../../core/guide/index.ts';
+import { stepsOf } from '../../core/guide/steps.ts';
 import { type Entry, fold, heads, isKnownKind, payloads, type Sheet } from '../../core/job/index.ts';
 import { type JobRecord, type JobStanding, type JobSummary, type OwnFacts, STANDING_EDITION } from './schema.ts';
 

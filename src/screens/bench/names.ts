@@ -3,13 +3,12 @@ import type { Sheet, SheetQuestion, SheetReading } from '../../core/job/index.ts
 import { sayBench } from '../../text/bench.ts';
 import { sayEdges } from '../../text/edges.ts';
 import { say } from '../../text/index.ts';
-import { pointLabel, readingName, valueText, whoText, wordsOfPiece } from '../model/words.ts';
+import { runTitle as nameOfRun, readingName, shotTitle, valueText, whoText, wordsOfPiece } from '../model/words.ts';
+
+export { labelsOf, shotTitle } from '../model/words.ts';
 
 export const pieceName = (sheet: Sheet, id: string): string =>
   sheet.pieces.find((piece) => piece.id === id)?.name ?? sayBench().history.missing;
-
-export const shotTitle = (sheet: Sheet, piece: string, slot: string): string =>
-  wordsOfPiece(sheet, piece)?.shots[slot]?.title ?? slot;
 
 export const questionTitle = (sheet: Sheet, piece: string, slot: string): string =>
   wordsOfPiece(sheet, piece)?.questions[slot]?.title ?? slot;
@@ -22,17 +21,13 @@ export function choiceText(sheet: Sheet, question: Pick<SheetQuestion, 'piece' |
 
 export function runTitle(sheet: Sheet, id: string): string {
   const run = sheet.runs.find((candidate) => candidate.id === id);
-  if (!run) return sayBench().history.missing;
-  return (run.slot && wordsOfPiece(sheet, run.piece)?.runs[run.slot]?.title) || labelsOf(sheet, run.points);
+  return run ? nameOfRun(sheet, run) : sayBench().history.missing;
 }
 
 export function readingTitle(sheet: Sheet, id: string): string {
   const reading = sheet.readings.find((candidate) => candidate.id === id);
   return reading ? readingName(reading, sheet) : sayBench().history.missing;
 }
-
-export const labelsOf = (sheet: Sheet, points: readonly string[]): string =>
-  points.map((id) => pointLabel(sheet, id)).join('–');
 
 /** What can be asked again, by the name people know it by. */
 export function thingName(sheet: Sheet, piece: string, on: Subject['on'], id: string): string {

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { nextOpen, stepsOf } from '../../core/guide/index.ts';
+import { nextOpen, stepsOf } from '../../core/guide/steps.ts';
 import type { SheetPiece } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Finding } from '../../core/check/index.ts';
 import { uuid } from '../../device/clock.ts';
 import { say } from '../../text/index.ts';
+import { sayWalk } from '../../text/walk.ts';
 import { act, type OpenJob } from '../model/open-job.ts';
 import { go, routeHash } from '../model/route.ts';
 import { dateText, pointLabel, whoText } from '../model/words.ts';
@@ -23,6 +24,7 @@ export function LeaveScreen({ job }: { job: OpenJob }) {
     <div class="page">
       <TopBar back={{ at: 'job', job: job.id }} title={words.heading} />
       <GateLine job={job} />
+      <NoGuide job={job} />
       <Group heading={words.must} findings={must} job={job} />
       <NextTapes job={job} />
       <Group heading={words.worth} findings={worth} job={job} acceptable />
@@ -84,6 +86,35 @@ function Group({ heading, findings, job, acceptable }: GroupProps) {
   );
 }
 
+/** To the step that settles it; a point nothing is asked about has none, but its piece can ask. */
+function GoThere({ job, piece, finding }: { job: OpenJob; piece: string; finding: Finding }) {
+  const { slot, rule } = finding;
+  const bare = rule === 'point-floats' || rule === 'shape-unknown';
+  if (slot === null && !bare) return null;
+  const to = { job: job.id, piece };
+  const place = slot === null ? ({ at: 'walk', ...to } as const) : ({ at: 'step', ...to, step: slot } as const);
+  return (
+    <a class="button" href={routeHash(place)}>
+      {say().dock.leave.goThere}
+    </a>
+  );
+}
+
+/** What no guide would ask for is not missed by anybody. */
+function NoGuide({ job }: { job: OpenJob }) {
+  return (
+    <>
+      {job.sheet.pieces
+        .filter(({ kind }) => kind === 'free')
+        .map(({ id, name }) => (
+          <p key={id} class="quiet small">
+            {sayWalk().change.noGuide(name)}
+          </p>
+        ))}
+    </>
+  );
+}
+
 function FindingRow({ finding, job, acceptable }: { finding: Finding; job: OpenJob; acceptable: boolean }) {
   const [accepting, setAccepting] = useState(false);
   const words = say().dock.leave;
@@ -107,11 +138,7 @@ function FindingRow({ finding, job, acceptable }: { finding: Finding; job: OpenJ
         </p>
       )}
       <div class="row">
-        {finding.piece && finding.slot && (
-          <a class="button" href={routeHash({ at: 'step', job: job.id, piece: finding.piece, step: finding.slot })}>
-            {words.goThere}
-          </a>
-        )}
+        {finding.piece && <GoThere job={job} piece={finding.piece} finding={finding} />}
         {acceptable && (
           <button type="button" class="button plain" onClick={() => setAccepting(true)}>
             {words.accept}

@@ -1,13 +1,17 @@
 import { type Step, type StepState, stepsOf } from '../../core/guide/index.ts';
+import { tablesOf } from '../../core/guide/tables.ts';
 import type { Sheet } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
+import { sayWalk } from '../../text/walk.ts';
 import type { OpenJob } from '../model/open-job.ts';
-import { routeHash } from '../model/route.ts';
+import { type Change, routeHash } from '../model/route.ts';
 import { lengthText } from '../model/words.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { type Mark, StateMark } from '../parts/marks.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
-import { questionWords, stepTitle } from './step-words.ts';
+import { SetAside } from './SetAside.tsx';
+import { movedMarkOf, questionWords, stepTitle } from './step-words.ts';
+import { tableTitle } from './table/table-words.ts';
 
 const marks: Record<StepState, Mark> = {
   open: 'open',
@@ -24,12 +28,16 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
     <div class="page">
       <TopBar back={{ at: 'job', job: job.id }} title={name} />
       <PieceDrawing judgement={job.pieces.get(piece)} sheet={job.sheet} piece={piece} width={360} height={280} />
+      <Tables job={job} piece={piece} />
+      <Changes job={job} piece={piece} />
+      {steps.length === 0 && <p>{sayWalk().change.nothingAsked}</p>}
       <ol class="list">
         {steps.map((step) => (
           <li key={step.key}>
             <a class="item" href={routeHash({ at: 'step', job: job.id, piece, step: step.key })}>
               <span class="grow">
                 {stepTitle(step, job.sheet)}
+                <Beside step={step} sheet={job.sheet} />
                 {step.on === 'question' && <span class="quiet small answer">{stepValue(step, job.sheet, piece)}</span>}
               </span>
               {step.on !== 'question' && <span class="number quiet">{stepValue(step, job.sheet, piece)}</span>}
@@ -40,8 +48,61 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
           </li>
         ))}
       </ol>
+      <SetAside sheet={job.sheet} piece={piece} />
     </div>
   );
+}
+
+/** Whole columns of readings, for whoever has the tape hooked already. */
+function Tables({ job, piece }: { job: OpenJob; piece: string }) {
+  const words = sayWalk().table;
+  const tables = tablesOf(job.sheet, piece);
+  if (tables.length === 0) return null;
+  return (
+    <section class="stack">
+      <h2>{words.heading}</h2>
+      <p class="quiet small">{words.help}</p>
+      <ul class="list">
+        {tables.map((table) => (
+          <li key={table.key}>
+            <a class="item" href={routeHash({ at: 'table', job: job.id, piece, table: table.key })}>
+              <span class="grow">{tableTitle(table, job.sheet)}</span>
+              <span class="number quiet">
+                {words.progress(
+                  table.cells.filter(({ reading }) => reading.state !== 'open').length,
+                  table.cells.length,
+                )}
+              </span>
+            </a>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+const CHANGES = ['points', 'reading', 'edge', 'picture'] as const satisfies readonly Change[];
+
+function Changes({ job, piece }: { job: OpenJob; piece: string }) {
+  const words = sayWalk().change;
+  return (
+    <section class="stack">
+      <h2>{words.heading}</h2>
+      <div class="row">
+        {CHANGES.map((what) => (
+          <a key={what} class="button" href={routeHash({ at: 'change', job: job.id, piece, what })}>
+            {words[what]}
+          </a>
+        ))}
+      </div>
+    </section>
+  );
+}
+
+/** A reading at a mark that was moved says so. */
+function Beside({ step, sheet }: { step: Step; sheet: Sheet }) {
+  const mark = step.on === 'reading' ? movedMarkOf(step.reading, sheet) : null;
+  return mark && <span class="quiet small answer">{sayWalk().moved.readBefore(mark.label)}</span>;
 }
 
 function stateMark(step: Step, job: OpenJob): Mark {

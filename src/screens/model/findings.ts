@@ -1,7 +1,7 @@
 import type { Finding } from '../../core/check/index.ts';
 import type { Sheet, SheetRun } from '../../core/job/index.ts';
 import { type OpenJob, openJob } from './open-job.ts';
-import { lengthText, pointLabel, readingName, wordsOfPiece } from './words.ts';
+import { lengthText, pointLabel, readingName, runTitle, shotTitle, wordsOfPiece } from './words.ts';
 
 /**
  * What the strip beside an entry says of a subject: what is there, not what is missing. While something is impossible
@@ -44,11 +44,11 @@ export function subjectNames(finding: Finding, sheet: Sheet): string[] {
       case 'point':
         return pointLabel(sheet, id);
       case 'run': {
-        const slot = sheet.runs.find((run) => run.id === id)?.slot;
-        return (slot && words?.runs[slot]?.title) || id;
+        const run = sheet.runs.find((candidate) => candidate.id === id);
+        return run ? runTitle(sheet, run) : id;
       }
       case 'shot':
-        return words?.shots[id]?.title ?? id;
+        return shotTitle(sheet, finding.piece ?? '', id);
       case 'question':
         return words?.questions[id]?.title ?? id;
       case 'piece':

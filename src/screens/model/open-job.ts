@@ -114,11 +114,13 @@ export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = 
 
 function makeEntries(job: string, before: readonly Entry[], deeds: readonly Deed[]): Entry[] {
   let seen = heads(before);
+  // What is done at once bears one time: it is taken back at once.
+  const at = now();
   return deeds.map(({ kind, payload }) => {
     const entry: Entry = {
       id: uuid(),
       job,
-      at: now(),
+      at,
       who: actor.value,
       device: device.value,
       seen,
@@ -149,11 +151,15 @@ export async function deleteJob(id: string): Promise<void> {
 /** Undo stops here: what these begin is not taken back by a thumb that slipped. */
 const BEGINNINGS: ReadonlySet<string> = new Set<EntryKind>(['job.open', 'piece.add', 'erase', 'piece.clear']);
 
+/** The entries of a job that were taken back. */
+const undoneIn = ({ entries }: Pick<OpenJob, 'entries'>): ReadonlySet<string> =>
+  new Set(entries.flatMap(({ kind, payload }) => (kind === 'undo' ? [String(payload.entry)] : [])));
+
 /** What undo would take back next: the last entry of this person's own hand that is still in force. */
 export const lastUndoable = computed<Entry | null>(() => {
   const job = openJob.value;
   if (!job) return null;
-  const undone = new Set(job.entries.filter((e) => e.kind === 'undo').map((e) => String(e.payload.entry)));
+  const undone = undoneIn(job);
   const me = actor.value.role;
   for (let i = job.entries.length - 1; i >= 0; i -= 1) {
     const entry = job.entries[i];
@@ -164,6 +170,15 @@ export const lastUndoable = computed<Entry | null>(() => {
   return null;
 });
 
+/** Takes an entry back, with all that was done at once with it: a point and what is asked about it, say. */
 export async function undo(entry: Entry): Promise<void> {
-  await act('undo', { entry: entry.id });
+  const job = openJob.value;
+  if (!job) return;
+  const undone = undoneIn(job);
+  const together = job.entries.filter(
+    ({ id, kind, at, device: by }) =>
+      id === entry.id ||
+      (at === entry.at && by === entry.device && kind !== 'undo' && !BEGINNINGS.has(kind) && !undone.has(id)),
+  );
+  await actAll(together.reverse().map(({ id }) => deed('undo', { entry: id })));
 }

@@ -1,5 +1,9 @@
 import { signal } from '@preact/signals';
 
+/** What of a piece is changed or added. */
+const CHANGES = ['points', 'reading', 'edge', 'picture'] as const;
+export type Change = (typeof CHANGES)[number];
+
 /** Where the person is. It lives in the address, so that back, reload and a restart land at the same place. */
 export type Route =
   | { at: 'jobs' }
@@ -8,6 +12,8 @@ export type Route =
   | { at: 'job'; job: string }
   | { at: 'walk'; job: string; piece: string }
   | { at: 'step'; job: string; piece: string; step: string }
+  | { at: 'table'; job: string; piece: string; table: string; cell?: string }
+  | { at: 'change'; job: string; piece: string; what: Change }
   | { at: 'leave'; job: string }
   | { at: 'send'; job: string }
   | { at: 'inbox' }
@@ -23,11 +29,19 @@ export function parseRoute(hash: string): Route {
   if (at === 'leave' && job) return { at, job };
   if (at === 'send' && job) return { at, job };
   if (at === 'job' && job) {
-    if (piece && step) return { at: 'step', job, piece, step };
+    if (piece && step) return withinPiece(parts, { job, piece, step });
     if (piece) return { at: 'walk', job, piece };
     return { at: 'job', job };
   }
   return { at: 'jobs' };
+}
+
+function withinPiece(parts: readonly string[], { job, piece, step }: Record<'job' | 'piece' | 'step', string>): Route {
+  const [, , , , name, cell] = parts;
+  const what = CHANGES.find((change) => change === name);
+  if (step === 'change' && what) return { at: 'change', job, piece, what };
+  if (step === 'table' && name) return { at: 'table', job, piece, table: name, ...(cell ? { cell } : {}) };
+  return { at: 'step', job, piece, step };
 }
 
 export function routeHash(route: Route): string {
@@ -50,6 +64,12 @@ export function routeHash(route: Route): string {
       return `#/job/${route.job}/${route.piece}`;
     case 'step':
       return `#/job/${route.job}/${route.piece}/${encodeURIComponent(route.step)}`;
+    case 'change':
+      return `#/job/${route.job}/${route.piece}/change/${route.what}`;
+    case 'table': {
+      const { job, piece, table, cell } = route;
+      return `#/job/${job}/${piece}/table/${encodeURIComponent(table)}${cell ? `/${cell}` : ''}`;
+    }
   }
 }
 

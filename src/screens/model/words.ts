@@ -1,4 +1,4 @@
-import type { Sheet, SheetReading, TakeUnit, Who } from '../../core/job/index.ts';
+import type { Sheet, SheetReading, SheetRun, TakeUnit, Who } from '../../core/job/index.ts';
 import { formatLength, type LengthParts, type LengthUnit, parseLength } from '../../core/length/index.ts';
 import { pieceWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
@@ -52,7 +52,12 @@ function readDegrees(text: string): ReadValue {
 const SIGNED: ReadonlySet<SheetReading['kind']> = new Set(['along', 'out', 'height', 'lean']);
 export const maySigned = (kind: SheetReading['kind']): boolean => SIGNED.has(kind);
 
-export const pointLabel = (sheet: Sheet, id: string): string => sheet.points.find((p) => p.id === id)?.label ?? '?';
+/** A point by its label; a mark that was moved since says so, wherever it is named. */
+export function pointLabel(sheet: Pick<Sheet, 'points'>, id: string): string {
+  const point = sheet.points.find((p) => p.id === id);
+  if (!point) return '?';
+  return point.replacedBy === null ? point.label : say().guide.oldMark(point.label);
+}
 
 /** A reading by the names of its points: A–C, Height of A, Fastener 3. */
 export function readingName(reading: SheetReading, sheet: Sheet): string {
@@ -82,12 +87,28 @@ export const stringOf = ({ kind, baseline = [] }: Pick<SheetReading, 'kind' | 'b
 /** What a size is of: the thing in the way it names, or the points it is taken at. */
 function thingOf(reading: SheetReading, sheet: Sheet): string {
   const thing = sheet.obstructions.find(({ id }) => id === reading.obstruction);
-  return thing?.label ?? reading.points.map((id) => pointLabel(sheet, id)).join('–');
+  return thing?.label ?? reading.note ?? labelsOf(sheet, reading.points);
 }
 
 /** The words of the guide a piece was measured by. */
 export const wordsOfPiece = (sheet: Sheet, piece: string) =>
   pieceWords(sheet.pieces.find(({ id }) => id === piece)?.kind);
+
+/** What a picture that is asked for shows: by the guide, by the person who asked for it, or by its points. */
+export function shotTitle(sheet: Sheet, piece: string, slot: string): string {
+  const shot = sheet.shots.find((one) => one.piece === piece && one.slot === slot);
+  const told = wordsOfPiece(sheet, piece)?.shots[slot]?.title ?? shot?.note;
+  return told ?? (shot ? say().guide.picture(labelsOf(sheet, shot.points)) : slot);
+}
+
+/** An edge by its name, or by its points. */
+export function runTitle(sheet: Sheet, { piece, slot, note, points }: SheetRun): string {
+  const told = slot === null ? undefined : wordsOfPiece(sheet, piece)?.runs[slot]?.title;
+  return told ?? note ?? say().guide.edge(labelsOf(sheet, points));
+}
+
+export const labelsOf = (sheet: Sheet, points: readonly string[]): string =>
+  points.map((id) => pointLabel(sheet, id)).join('–');
 
 /** What a job is called: by its own name, otherwise by customer and boat. */
 export function jobTitle({ name, customer, boat }: Record<'name' | 'customer' | 'boat', string>): string {

@@ -45,6 +45,10 @@ const counted: Partial<Record<Finding['rule'], Counted>> = {
   'reading-unchecked': 'second',
   'reading-doubted': 'second',
   'slip-unseen': 'second',
+  'point-floats': 'point',
+  'point-loose': 'point',
+  'two-shapes': 'shape',
+  'shape-unknown': 'shape',
   'unlike-sister': 'second',
 };
 

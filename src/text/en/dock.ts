@@ -148,6 +148,8 @@ export const dock = {
       run: (n: number) => (n === 1 ? 'one edge' : `${n} edges`),
       thing: (n: number) => (n === 1 ? 'one thing in the way' : `${n} things in the way`),
       second: (n: number) => (n === 1 ? 'one second look' : `${n} second looks`),
+      point: (n: number) => (n === 1 ? 'one point to fix' : `${n} points to fix`),
+      shape: (n: number) => (n === 1 ? 'one shape to settle' : `${n} shapes to settle`),
       other: (n: number) => (n === 1 ? 'one contradiction' : `${n} contradictions`),
     },
   },

@@ -119,3 +119,24 @@ function fixingTapes(sheet: Sheet, piece: string, { mark, now, asked }: Move): s
     .sort((a, b) => held(b) - held(a));
   return [...marks, ...others.slice(0, Math.max(0, wanted - marks.length - there))];
 }
+
+/** The reading that asks from where a mark is now what was read where it was before: the one there, or a new one. */
+export function askedFromNow(sheet: Sheet, was: SheetReading, newId: () => string): { deeds: Deed[]; reading: string } {
+  const now = (points: readonly string[]): string[] => points.map((point) => currentOf(sheet, point));
+  const { points, via, baseline, ...rest } = declarationOf(was, newId());
+  const reading = {
+    ...rest,
+    points: now(points),
+    ...(via ? { via: now(via) } : {}),
+    ...(baseline ? { baseline: now(baseline) } : {}),
+  };
+  const sameAs = (one: SheetReading): boolean =>
+    one.piece === was.piece && one.kind === was.kind && ends(one) === ends(reading);
+  const there = sheet.readings.find(sameAs);
+  return there
+    ? { deeds: [], reading: there.id }
+    : { deeds: [ask(was.piece, reading, keyOf(was))], reading: reading.id };
+}
+
+const ends = ({ points, baseline = [] }: Pick<ReadingDeclaration, 'points' | 'baseline'>): string =>
+  [[...points].sort().join(), baseline.join()].join(' ');

@@ -1,5 +1,6 @@
 import type { Side, SizeOf, When } from '../../job/index.ts';
-import type { Caution, GuideReading, GuideStep } from '../guide.ts';
+import type { Caution } from '../cautions.ts';
+import type { GuideReading, GuideStep } from '../guide.ts';
 
 type Reading = Extract<GuideStep, { on: 'reading' }>;
 type Question = Extract<GuideStep, { on: 'question' }>;

@@ -1,4 +1,5 @@
-import type { Caution, GuideStep } from '../guide.ts';
+import type { Caution } from '../cautions.ts';
+import type { GuideStep } from '../guide.ts';
 import { ask, whenIs } from './asking.ts';
 
 type Question = Extract<GuideStep, { on: 'question' }>;

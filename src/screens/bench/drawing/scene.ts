@@ -9,6 +9,7 @@ import {
 import { offPlane, planeOf } from '../../../core/geometry/index.ts';
 import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
+import { pointLabel } from '../../model/words.ts';
 import { type Flat, fitPlaces as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
 import { readingValue } from '../names.ts';
 import { type EngineView, floatingOf, type Solution } from '../state/engine-view.ts';
@@ -226,7 +227,7 @@ function spotsOf(
 ): Omit<Spot, 'floats'>[] {
   const own = sheet.points.flatMap((point) => {
     const place = point.pieces.includes(piece) ? drawn.places.get(point.id) : undefined;
-    return place ? [{ point, at: to(place) }] : [];
+    return place ? [{ point: { ...point, label: pointLabel(sheet, point.id) }, at: to(place) }] : [];
   });
   const middle = middleOf(own.map(({ at }) => at));
   return own.map(({ point, at }) => {

@@ -2,7 +2,7 @@ import { useEffect } from 'preact/hooks';
 import { nextOpen, type Step, stepsOf } from '../../../core/guide/index.ts';
 import { keepScreenOn } from '../../../device/wake-lock.ts';
 import { say } from '../../../text/index.ts';
-import { lastUndoable, type OpenJob, undo } from '../../model/open-job.ts';
+import type { OpenJob } from '../../model/open-job.ts';
 import { go, routeHash } from '../../model/route.ts';
 import { store } from '../../model/services.ts';
 import { Later } from '../../parts/Later.tsx';
@@ -13,6 +13,7 @@ import { CautionNote } from './CautionNote.tsx';
 import { QuestionStep } from './QuestionStep.tsx';
 import { ReadingStep } from './ReadingStep.tsx';
 import type { StepProps } from './step-props.ts';
+import { UndoButton } from './UndoButton.tsx';
 
 /** One stop on the walk. */
 export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: string; stepKey: string }) {
@@ -110,16 +111,6 @@ function StepTop({ job, piece, steps, at }: { job: OpenJob; piece: string; steps
 }
 
 const isMissing = (rule: string): boolean => rule.startsWith('missing-');
-
-function UndoButton() {
-  const entry = lastUndoable.value;
-  if (!entry) return <span />;
-  return (
-    <button type="button" class="button plain" onClick={() => void undo(entry)}>
-      {say().general.undo}
-    </button>
-  );
-}
 
 function NotInWalk({ job, piece }: { job: string; piece: string }) {
   return (

@@ -4,7 +4,7 @@ import { type PieceSketch, sketchPiece } from '../../../core/cloth/index.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { adjustedPlaces, surenessOf } from '../../model/sureness.ts';
-import { lengthText, readingName, wordsOfPiece } from '../../model/words.ts';
+import { lengthText, pointLabel, readingName, wordsOfPiece } from '../../model/words.ts';
 import { AskedLine } from './AskedLine.tsx';
 import { type Drawn, EdgeMarks, ThingsInTheWay } from './EdgeMarks.tsx';
 import { faceOfPiece, seenFrom } from './face.ts';
@@ -23,7 +23,8 @@ interface Props {
   askedEdge?: readonly string[];
   /** Readings that a finding speaks of. */
   bad?: ReadonlySet<string>;
-  values?: 'all' | 'few';
+  /** Beside their lines: all, those of a piece with few, none. */
+  values?: 'all' | 'few' | 'none';
   /** What the engine makes of the piece so far: places to draw once it has the shape, and how sure each point is. */
   judgement?: PieceJudgement | undefined;
 }
@@ -44,7 +45,7 @@ export function PieceDrawing(props: Props) {
   const projection = fitPlaces(shown, view, { width, height, margin: 40 });
   const straights = sheet.readings.filter((r) => r.piece === piece && r.kind === 'straight' && r.value !== null);
   const values = placeValues(straights, drawn, projection, sheet);
-  const showValues = props.values === 'all' || straights.length <= FEW;
+  const showValues = props.values === 'all' || (props.values !== 'none' && straights.length <= FEW);
   return (
     <svg class="drawing" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={describe(props)}>
       <Outline sheet={sheet} piece={piece} drawn={drawn} projection={projection} />
@@ -197,7 +198,7 @@ function Points({ sheet, piece, drawn, projection, asked, askedPoints, judgement
               <circle class={here ? 'asked-end' : disc.look} cx={at[0]} cy={at[1]} r={here ? 8 : disc.radius} />
             )}
             <text class={here ? 'name asked-label' : 'name'} x={spot.x} y={spot.y} text-anchor={spot.anchor}>
-              {point.label}
+              {pointLabel(sheet, point.id)}
             </text>
           </g>
         );
