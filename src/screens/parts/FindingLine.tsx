@@ -1,12 +1,12 @@
 import type { Finding } from '../../core/check/index.ts';
 import type { Sheet } from '../../core/job/index.ts';
-import { say } from '../../text/index.ts';
+import { sayFindings } from '../../text/findings.ts';
 import { findingNumber, subjectNames } from '../model/findings.ts';
 import { StateMark } from './marks.tsx';
 
 /** What a rule says, in one line: what happened and what it means. */
 export function findingText(finding: Finding, sheet: Sheet): string {
-  return say().findings[finding.rule]({
+  return sayFindings()[finding.rule]({
     names: subjectNames(finding, sheet),
     show: (key) => findingNumber(finding, key, sheet),
     numbers: finding.numbers,

@@ -1,11 +1,10 @@
 import { cautions } from './cautions.ts';
 import { demo } from './demo.ts';
 import { dock } from './dock.ts';
-import { findings } from './findings.ts';
 import { general } from './general.ts';
 import { guide } from './guide.ts';
 import { length } from './length.ts';
 import { slips } from './slips.ts';
 import { store } from './store.ts';
 
-export const en = { general, demo, dock, guide, cautions, findings, length, slips, store };
+export const en = { general, demo, dock, guide, cautions, length, slips, store };
