@@ -14,8 +14,8 @@ export const walk = {
     marks: (labels: readonly string[]) => `Tapes from ${listed(labels)}`,
     stations: (labels: readonly string[]) =>
       labels.length === 2 ? `Along the string ${labels.join('–')}` : `Over the plane ${labels.join(', ')}`,
-    gaps: (edge: string) => `${edge}: gap to gap`,
-    running: (edge: string) => `${edge}: from one end`,
+    gaps: (from: string, to: string) => `Gaps from ${from} to ${to}`,
+    running: (from: string, to: string) => `All from ${from}, as far as ${to}`,
     progress: (done: number, all: number) => `${done} of ${all}`,
     point: 'Point',
     columns: {

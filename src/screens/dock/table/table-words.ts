@@ -2,7 +2,7 @@ import type { Table, TableColumn } from '../../../core/guide/tables.ts';
 import type { Sheet } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { sayWalk } from '../../../text/walk.ts';
-import { pointLabel, runTitle } from '../../model/words.ts';
+import { pointLabel } from '../../model/words.ts';
 
 /** What a table is called in the list and at its top. */
 export function tableTitle(table: Table, sheet: Sheet): string {
@@ -15,8 +15,8 @@ export function tableTitle(table: Table, sheet: Sheet): string {
       return words.stations(labels(table.baseline));
     case 'gaps':
     case 'running': {
-      const run = sheet.runs.find(({ id }) => id === table.run);
-      return words[table.of](run ? runTitle(sheet, run) : '');
+      const points = sheet.runs.find(({ id }) => id === table.run)?.points ?? table.rows;
+      return words[table.of](pointLabel(sheet, points[0] ?? ''), pointLabel(sheet, points.at(-1) ?? ''));
     }
   }
 }
