@@ -40,6 +40,10 @@ function Screen({ at }: { at: Route }) {
       return <Later key="new" load={() => import('./dock/NewJobScreen.tsx').then((m) => m.NewJobScreen)} props={{}} />;
     case 'keep':
       return <Later key="keep" load={() => import('./dock/KeepScreen.tsx').then((m) => m.KeepScreen)} props={{}} />;
+    case 'shop':
+    case 'paper':
+    case 'sheet':
+      return <Later key={at.at} load={() => import('./shop/ShopRoom.tsx').then((m) => m.ShopRoom)} props={{ at }} />;
     case 'inbox':
     case 'judge':
       return <Later key="bench" load={() => import('./bench/Bench.tsx').then((m) => m.default)} props={{}} />;

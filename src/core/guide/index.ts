@@ -2,4 +2,3 @@
 export { CAUTIONS, type Caution } from './cautions.ts';
 export { declarePiece, type Guide } from './guide.ts';
 export { nextOpen, type Step, type StepState, stepsOf } from './steps.ts';
-export { redeclare, Template, templateOf } from './template.ts';

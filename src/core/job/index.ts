@@ -1,5 +1,4 @@
 /** The job: entries, the logbook they make, and the sheet it folds to. */
-export { declarationOf } from './declaration-of.ts';
 export * from './declarations.ts';
 export { type Deed, deed } from './deed.ts';
 export * from './entries.ts';
@@ -7,10 +6,8 @@ export { fold } from './fold.ts';
 export { parseAhead } from './gather.ts';
 export { merge } from './merge.ts';
 export { Causality, causalOrder, heads } from './order.ts';
-export { freshIds, renamed } from './renamed.ts';
 export { sameContent } from './same-content.ts';
 export * from './sheet.ts';
 export * from './shop-rules.ts';
-export { sisterOf } from './sister.ts';
 export { isOfClosure, lacksOfStretch, type StretchLack } from './stretch-lacks.ts';
 export * from './words.ts';

@@ -24,3 +24,6 @@ export const ShopRules = z.object({
   trim: z.optional(Length),
 });
 export type ShopRules = z.infer<typeof ShopRules>;
+
+/** What a shop adds to what was measured. Common practice, no source: hems 1 to 1 1/2 in, edges hollow by 4 to 8 % of their span. */
+export const defaultAllowances = { hem: 38, hollow: 0.06, trim: 0 } as const;

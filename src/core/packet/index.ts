@@ -5,6 +5,12 @@ export type { Packet, PacketPhoto } from './document.ts';
 export { packetFileName } from './file-name.ts';
 export { type PacketNote, type PacketRefusal, type ReadOptions, readPacket } from './read.ts';
 export { sealOf, sha256Hex } from './seal.ts';
+export {
+  readShopFile,
+  type ShopFileContent,
+  type ShopFileRefusal,
+  writeShopFile,
+} from './shop-file.ts';
 export { readTable, type TableContext, type TableReading } from './table.ts';
 export { looksLikeTable } from './table-columns.ts';
 export type { RowFault, RowRefusal } from './table-row.ts';

@@ -3,6 +3,7 @@ import { sayBench } from '../../text/bench.ts';
 import { readJobs } from '../model/jobs.ts';
 import { openJob } from '../model/open-job.ts';
 import { route } from '../model/route.ts';
+import { readShop } from '../model/shop.ts';
 import { Banner } from '../parts/marks.tsx';
 import { WithJob } from '../parts/WithJob.tsx';
 import { InboxScreen } from './InboxScreen.tsx';
@@ -16,6 +17,7 @@ export default function Bench() {
   const at = route.value;
   const [unreadable, setUnreadable] = useState(false);
   const entries = openJob.value?.entries.length;
+  useEffect(() => void readShop().catch(() => undefined), []);
   useEffect(() => {
     void readJobs().then(
       () => setUnreadable(false),

@@ -11,6 +11,8 @@ import { DisputesSection } from './sections/DisputesSection.tsx';
 import { DrawingsSection } from './sections/DrawingsSection.tsx';
 import { FindingsSection } from './sections/FindingsSection.tsx';
 import { HistorySection } from './sections/HistorySection.tsx';
+import { KeepSection } from './sections/KeepSection.tsx';
+import { LimitsSection } from './sections/LimitsSection.tsx';
 import { PhotosSection } from './sections/PhotosSection.tsx';
 import { ReadingsSection } from './sections/ReadingsSection.tsx';
 import { CarriedSection, CautionsSection, NotesSection } from './sections/RemarksSections.tsx';
@@ -29,6 +31,7 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
         <>
           <DecideSection job={job} piece={piece} lit={lit} />
           <UndoLast job={job} />
+          <LimitsSection job={job} />
           <SlipsSection job={job} piece={piece.id} lit={lit.readings} />
           <SureSection job={job} piece={piece} lit={lit} />
           <TapesSection job={job} piece={piece.id} />
@@ -40,6 +43,7 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
           <AnswersSection job={job} piece={piece.id} lit={lit} />
           <AsksSection job={job} piece={piece.id} />
           <CautionsSection piece={piece} />
+          <KeepSection key={piece.id} job={job} piece={piece} />
         </>
       )}
       <NotesSection job={job} />

@@ -1,5 +1,7 @@
 import { sayBench } from '../../text/bench.ts';
+import { sayShop } from '../../text/shop.ts';
 import { readJobs } from '../model/jobs.ts';
+import { routeHash } from '../model/route.ts';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { DropHere } from './DropHere.tsx';
@@ -18,6 +20,9 @@ export function InboxScreen() {
         <h2 id="bench-inbox-jobs">{words.jobs}</h2>
         <JobList />
       </section>
+      <a class="button" href={routeHash({ at: 'shop' })}>
+        {sayShop().title}
+      </a>
     </div>
   );
 }

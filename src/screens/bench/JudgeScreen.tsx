@@ -10,6 +10,7 @@ import { DropHere } from './DropHere.tsx';
 import { BenchDrawing } from './drawing/BenchDrawing.tsx';
 import { JobList } from './JobList.tsx';
 import { PieceChoice } from './PieceChoice.tsx';
+import { LimitsNotice } from './sections/LimitsSection.tsx';
 import { jumpTo, Section, type SectionKey } from './sections/Section.tsx';
 import { endAsk } from './state/ask-draft.ts';
 import { suspicion } from './state/engine-view.ts';
@@ -67,6 +68,7 @@ function Notices({ job }: { job: OpenJob }) {
     <>
       {job.sheet.demo && <p class="demo-mark">{say().general.demoMark}</p>}
       <DropHere current={job.id} />
+      <LimitsNotice job={job} />
       {job.damaged > 0 && (
         <Banner tone="doubt">
           <p>{say().store.damaged(job.damaged)}</p>

@@ -1,7 +1,7 @@
 import type { Explanation, SupposedSlip } from '../../core/adjust/index.ts';
 import type { Sheet } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
-import { say } from '../../text/index.ts';
+import { saySlips } from '../../text/findings.ts';
 import { lengthText } from '../model/words.ts';
 import { labelsOf, readingTitle } from './names.ts';
 import type { EngineView } from './state/engine-view.ts';
@@ -45,7 +45,7 @@ export const withoutNames = ({ without }: EngineView, sheet: Sheet): string => n
 /** One reading said to be wrong: what would fit, and what mistake that would be. */
 function slipText(slip: SupposedSlip, sheet: Sheet): string {
   const words = sayBench().engine.slips;
-  const kind = say().slips[slip.kind];
+  const kind = saySlips()[slip.kind];
   const told = words.fits(readingTitle(sheet, slip.reading), slip.valueSigma > 0, slip.wouldRead, kind);
   return slip.belongsTo ? `${told} (${words.belongs(labelsOf(sheet, slip.belongsTo))})` : told;
 }
@@ -54,4 +54,4 @@ export const explanationText = ({ slips }: Explanation, sheet: Sheet): string =>
   slips.map((slip) => slipText(slip, sheet)).join('; ');
 
 /** The name of a kind of slip, as it was stored. */
-export const slipName = (kind: string): string => (say().slips as Record<string, string | undefined>)[kind] ?? kind;
+export const slipName = (kind: string): string => (saySlips() as Record<string, string | undefined>)[kind] ?? kind;

@@ -3,6 +3,7 @@ import type { Sheet, SheetQuestion, SheetReading } from '../../core/job/index.ts
 import { sayBench } from '../../text/bench.ts';
 import { sayEdges } from '../../text/edges.ts';
 import { say } from '../../text/index.ts';
+import { sayShop } from '../../text/shop.ts';
 import { runTitle as nameOfRun, readingName, shotTitle, valueText, whoText, wordsOfPiece } from '../model/words.ts';
 
 export { labelsOf, shotTitle } from '../model/words.ts';
@@ -47,6 +48,10 @@ export function thingName(sheet: Sheet, piece: string, on: Subject['on'], id: st
 
 export const readingValue = (reading: SheetReading, sheet: Sheet): string =>
   reading.value === null ? '' : valueText(reading.value, reading.kind, sheet);
+
+/** What the sister boat measured there; for the bench only, since it would lead whoever reads the tape. */
+export const expectedText = ({ expected, kind }: SheetReading, sheet: Sheet): string =>
+  expected === null ? '' : sayShop().sister.expected(expected.from, valueText(expected.value, kind, sheet));
 
 /** Everybody who had a hand in a reading, each once. */
 export function readBy(reading: SheetReading): string {

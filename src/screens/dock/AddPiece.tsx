@@ -1,12 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import { declarePiece, type Guide } from '../../core/guide/index.ts';
 import { guides } from '../../core/guide/pieces/index.ts';
+import type { PieceDeclaration } from '../../core/job/index.ts';
 import { uuid } from '../../device/clock.ts';
 import { loadPieceWords, pieceWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
 import { sayWalk } from '../../text/walk.ts';
 import { act, type OpenJob } from '../model/open-job.ts';
 import { go } from '../model/route.ts';
+import { OwnPieces } from '../shop/OwnPieces.tsx';
 import { FreePiece } from './FreePiece.tsx';
 import { ShareMarks, sharedWith } from './ShareMarks.tsx';
 
@@ -16,7 +18,9 @@ export function AddPiece({ job }: { job: OpenJob }) {
   const [chosen, choose] = useState<Guide | 'free' | null>(null);
   useEffect(() => void loadPieceWords(guides.map(({ kind }) => kind)).then(() => shown(true)), []);
   const add = async (guide: Guide, slots: ReadonlyMap<string, string>): Promise<void> => {
-    const piece = declarePiece(guide, say().general.pieceKinds[guide.kind], uuid, sharedOf(job, slots));
+    await begin(declarePiece(guide, say().general.pieceKinds[guide.kind], uuid, sharedOf(job, slots)));
+  };
+  const begin = async (piece: PieceDeclaration): Promise<void> => {
     await act('piece.add', piece);
     const [first] = piece.walk;
     if (first) go({ at: 'step', job: job.id, piece: piece.id, step: first });
@@ -45,6 +49,7 @@ export function AddPiece({ job }: { job: OpenJob }) {
         ))}
         <PieceButton name={pieceKinds.free} about={sayWalk().free.about} onPick={() => choose('free')} />
       </div>
+      <OwnPieces onChosen={begin} />
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import { nextOpen, stepsOf } from '../../core/guide/steps.ts';
 import type { SheetPiece } from '../../core/job/index.ts';
@@ -33,7 +34,20 @@ export function JobScreen({ job }: { job: OpenJob }) {
           </a>
         </section>
       )}
-      <MorePieces job={job} />
+      <Behind
+        label={words.addPiece}
+        job={job}
+        open={sheet.pieces.length === 0}
+        load={() => import('./AddPiece.tsx').then((m) => m.AddPiece)}
+      />
+      {sheet.pieces.length > 0 && (
+        <Behind
+          label={words.more}
+          job={job}
+          open={false}
+          load={() => import('../shop/JobMore.tsx').then((m) => m.JobMore)}
+        />
+      )}
     </div>
   );
 }
@@ -73,13 +87,20 @@ function PieceSummary({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
   );
 }
 
-/** Which piece comes next: at once in a job without one, behind a tap in others. */
-function MorePieces({ job }: { job: OpenJob }) {
-  const [open, setOpen] = useState(job.sheet.pieces.length === 0);
-  if (open) return <Later load={() => import('./AddPiece.tsx').then((m) => m.AddPiece)} props={{ job }} />;
+/** A part that comes at a tap; at once where nothing else is there. */
+function Behind({ label, job, load, open: shown }: BehindProps) {
+  const [open, setOpen] = useState(shown);
+  if (open) return <Later load={load} props={{ job }} />;
   return (
     <button type="button" class="button plain" onClick={() => setOpen(true)}>
-      {say().dock.job.addPiece}
+      {label}
     </button>
   );
+}
+
+interface BehindProps {
+  label: string;
+  job: OpenJob;
+  load: () => Promise<ComponentType<{ job: OpenJob }>>;
+  open: boolean;
 }

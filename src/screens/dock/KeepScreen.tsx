@@ -2,8 +2,10 @@ import { useEffect, useState } from 'preact/hooks';
 import { askToPersist, estimateRoom, isPersistent, type Room } from '../../device/storage-state.ts';
 import type { Setting } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
+import { sayShop } from '../../text/shop.ts';
 import { jobs, readJobs } from '../model/jobs.ts';
 import { deleteJob, loadJob } from '../model/open-job.ts';
+import { routeHash } from '../model/route.ts';
 import { handOver, preparePacket } from '../model/send-out.ts';
 import { choosePerson, chooseTheme, chooseUnits, person, theme, units } from '../model/services.ts';
 import { bytesText, jobTitle } from '../model/words.ts';
@@ -35,6 +37,9 @@ export function KeepScreen() {
         <h2>{words.units}</h2>
         <UnitsField value={units.value} onChange={(chosen) => void chooseUnits(chosen)} />
       </section>
+      <a class="button wide" href={routeHash({ at: 'shop' })}>
+        {sayShop().title}
+      </a>
       <section class="stack">
         <h2>{words.look}</h2>
         <div class="row">

@@ -4,6 +4,7 @@ import { say } from '../../text/index.ts';
 import { beginJob, deed } from '../model/open-job.ts';
 import { go } from '../model/route.ts';
 import { choosePerson, chooseUnits, person, units } from '../model/services.ts';
+import { shopDeeds } from '../model/shop.ts';
 import { TopBar } from '../parts/TopBar.tsx';
 import { UnitsField } from '../parts/UnitsField.tsx';
 
@@ -25,6 +26,7 @@ export function NewJobScreen() {
     ] as const;
     const id = await beginJob([
       deed('job.open', { name: title, ...chosen }),
+      ...(await shopDeeds()),
       ...details.filter((detail) => detail.value !== '').map((detail) => deed('job.detail', detail)),
     ]);
     go({ at: 'job', job: id }, 'replace');

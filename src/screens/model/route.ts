@@ -9,6 +9,9 @@ export type Route =
   | { at: 'jobs' }
   | { at: 'new' }
   | { at: 'keep' }
+  | { at: 'shop' }
+  | { at: 'paper'; kind: string }
+  | { at: 'sheet'; job: string; piece: string }
   | { at: 'job'; job: string }
   | { at: 'walk'; job: string; piece: string }
   | { at: 'step'; job: string; piece: string; step: string }
@@ -24,7 +27,8 @@ export function parseRoute(hash: string): Route {
   const parts = hash.replace(/^#\/?/, '').split('/').map(decode);
   const [at, job, piece, step] = parts;
   if (at === 'new') return { at };
-  if (at === 'keep') return { at };
+  if (at === 'keep' || at === 'shop') return { at };
+  if (at === 'paper' && job) return piece ? { at: 'sheet', job, piece } : { at, kind: job };
   if (at === 'bench') return job ? { at: 'judge', job } : { at: 'inbox' };
   if (at === 'leave' && job) return { at, job };
   if (at === 'send' && job) return { at, job };
@@ -54,7 +58,12 @@ export function routeHash(route: Route): string {
       return `#/bench/${route.job}`;
     case 'new':
     case 'keep':
+    case 'shop':
       return `#/${route.at}`;
+    case 'paper':
+      return `#/paper/${route.kind}`;
+    case 'sheet':
+      return `#/paper/${route.job}/${route.piece}`;
     case 'leave':
     case 'send':
       return `#/${route.at}/${route.job}`;

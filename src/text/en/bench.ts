@@ -52,6 +52,8 @@ export const bench = {
   sections: {
     plan: 'Plan',
     decide: 'Decide',
+    limits: 'Judged by',
+    keep: 'For later',
     slips: 'Suspected slips',
     sure: 'How sure',
     tapes: 'Next tapes',

@@ -32,6 +32,7 @@ export const dock = {
   job: {
     pieces: 'Pieces',
     addPiece: 'Add a piece',
+    more: 'Paper, template, sister boat',
     toLeave: 'What stands in the way',
     send: 'Send to the shop',
     details: 'Boat and customer',

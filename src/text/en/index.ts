@@ -4,7 +4,6 @@ import { dock } from './dock.ts';
 import { general } from './general.ts';
 import { guide } from './guide.ts';
 import { length } from './length.ts';
-import { slips } from './slips.ts';
 import { store } from './store.ts';
 
-export const en = { general, demo, dock, guide, cautions, length, slips, store };
+export const en = { general, demo, dock, guide, cautions, length, store };

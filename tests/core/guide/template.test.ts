@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { declarePiece, redeclare, Template, templateOf } from '../../../src/core/guide/index.ts';
+import { redeclare, Template, templateOf } from '../../../src/core/guide/again/index.ts';
+import { declarePiece } from '../../../src/core/guide/index.ts';
 import { guides } from '../../../src/core/guide/pieces/index.ts';
 import { fold, PieceDeclaration } from '../../../src/core/job/index.ts';
 import { AB, begunPhone, C, id, Phone, PIECE, RUN } from '../job/support.ts';

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
-import { type Entry, fold, payloads, sisterOf } from '../../../src/core/job/index.ts';
+import { sisterOf } from '../../../src/core/job/again/index.ts';
+import { type Entry, fold, payloads } from '../../../src/core/job/index.ts';
 import { AB, begunPhone, C, id, logbooks, Phone, PIECE } from './support.ts';
 
 // Counted in logbooks, not in seconds.

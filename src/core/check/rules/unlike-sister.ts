@@ -37,7 +37,7 @@ interface Compared {
 
 function compare(context: Context, reading: Context['sheet']['readings'][number]): Compared | null {
   const { expected } = reading;
-  if (!expected || !isMeasured(reading) || FACT_KINDS.has(reading.kind)) return null;
+  if (!expected || !isMeasured(reading) || reading.supposed || FACT_KINDS.has(reading.kind)) return null;
   const takes = liveTakes(reading);
   const tolerance = toleranceOf(context, reading);
   if (tolerance === null || !takesAgree(context, reading, takes)) return null;

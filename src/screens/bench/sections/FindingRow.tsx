@@ -2,11 +2,13 @@ import { useState } from 'preact/hooks';
 import type { Finding } from '../../../core/check/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
+import { sayShop } from '../../../text/shop.ts';
 import { act, type OpenJob } from '../../model/open-job.ts';
-import { dateText, whoText } from '../../model/words.ts';
+import { dateText, valueText, whoText } from '../../model/words.ts';
 import { findingText } from '../../parts/FindingLine.tsx';
 import { StateMark } from '../../parts/marks.tsx';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
+import { readingValue } from '../names.ts';
 import { isSelected, toggle } from '../state/selection.ts';
 
 /** What a rule says; touched, everything it speaks of lights up. A doubt can be taken on with a reason. */
@@ -27,6 +29,7 @@ export function FindingRow({ finding, job, lit }: { finding: Finding; job: OpenJ
           {accepted ? words.acceptedMark : say().general.severities[severity]}: {findingText(finding, job.sheet)}
         </StateMark>
       </button>
+      <SisterNumbers finding={finding} job={job} />
       {accepted && <p class="small">{words.accepted(accepted.reason, whoText(accepted.who), dateText(accepted.at))}</p>}
       {mayAccept && !accepting && (
         <div>
@@ -48,5 +51,17 @@ export function FindingRow({ finding, job, lit }: { finding: Finding; job: OpenJ
         />
       )}
     </li>
+  );
+}
+
+/** Both numbers, which the dock is not told. */
+function SisterNumbers({ finding, job }: { finding: Finding; job: OpenJob }) {
+  const reading = job.sheet.readings.find(({ id }) => finding.subjects.some((subject) => subject.id === id));
+  if (finding.rule !== 'unlike-sister' || !reading?.expected) return null;
+  const there = valueText(reading.expected.value, reading.kind, job.sheet);
+  return (
+    <p class="small bench-under">
+      {sayShop().sister.both(readingValue(reading, job.sheet), there, reading.expected.from)}
+    </p>
   );
 }

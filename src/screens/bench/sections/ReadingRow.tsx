@@ -6,7 +6,7 @@ import { act, type OpenJob } from '../../model/open-job.ts';
 import { readingName, whoText } from '../../model/words.ts';
 import { type Mark, StateMark } from '../../parts/marks.tsx';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
-import { readBy, readingValue } from '../names.ts';
+import { expectedText, readBy, readingValue } from '../names.ts';
 import { asking } from '../state/ask-draft.ts';
 import type { EngineView } from '../state/engine-view.ts';
 import { isSelected, toggle } from '../state/selection.ts';
@@ -57,6 +57,7 @@ export function ReadingRow({ reading, job, wide, lit, engine }: Props) {
             <span class="small quiet bench-under">{words.mean(counted(reading))}</span>
           )}
           {engine && <Adjusted reading={reading} engine={engine} sheet={job.sheet} />}
+          {reading.expected && <span class="small quiet bench-under">{expectedText(reading, job.sheet)}</span>}
         </td>
         {wide && <td>{readBy(reading)}</td>}
         {wide && (

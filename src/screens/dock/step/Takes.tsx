@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Finding } from '../../../core/check/index.ts';
 import type { Sheet, SheetReading, Take } from '../../../core/job/index.ts';
+import { saySlips } from '../../../text/findings.ts';
 import { say } from '../../../text/index.ts';
 import { act } from '../../model/open-job.ts';
 import { dateText, valueText, whoText } from '../../model/words.ts';
@@ -69,7 +70,7 @@ function Settle({ reading, finding }: { reading: SheetReading; finding: Finding 
   const older = reading.takes.find((take) => take.id === finding?.numbers.strike);
   if (!older) return null;
   const slip = finding?.numbers.slip;
-  const why = isSlip(slip) ? say().slips[slip] : say().dock.step.misread;
+  const why = isSlip(slip) ? saySlips()[slip] : say().dock.step.misread;
   return (
     <button
       type="button"
@@ -82,5 +83,5 @@ function Settle({ reading, finding }: { reading: SheetReading; finding: Finding 
   );
 }
 
-const isSlip = (value: unknown): value is keyof ReturnType<typeof say>['slips'] =>
-  typeof value === 'string' && value in say().slips;
+const isSlip = (value: unknown): value is keyof ReturnType<typeof saySlips> =>
+  typeof value === 'string' && value in saySlips();

@@ -1,11 +1,11 @@
-import { formatLength } from '../length/index.ts';
+import { formatLength } from '../../length/index.ts';
+import type { PieceDeclaration, PointDeclaration } from '../declarations.ts';
+import type { Entry, Payload } from '../entries.ts';
+import { fold } from '../fold.ts';
+import type { Sheet, SheetReading } from '../sheet.ts';
+import { FACT_KINDS } from '../words.ts';
 import { declarationOf } from './declaration-of.ts';
-import type { PieceDeclaration, PointDeclaration } from './declarations.ts';
-import type { Entry, Payload } from './entries.ts';
-import { fold } from './fold.ts';
 import { freshIds, renamed } from './renamed.ts';
-import type { Sheet, SheetReading } from './sheet.ts';
-import { FACT_KINDS } from './words.ts';
 
 type Place = NonNullable<PointDeclaration['nominal']>;
 
@@ -61,10 +61,10 @@ function laidOut(piece: PieceDeclaration, places: ReadonlyMap<string, Place>): P
   return { ...piece, points };
 }
 
-/** The value of a reading that was taped. */
+/** The value of a reading that was taped; one that somebody only supposed was not. */
 function knownOf(reading: SheetReading, sheet: Sheet): { value: number; text: string } | null {
   const { value, kind } = reading;
-  if (value === null || FACT_KINDS.has(kind)) return null;
+  if (value === null || reading.supposed || FACT_KINDS.has(kind)) return null;
   const live = reading.takes.filter((take) => take.struck === null);
   const [only] = live;
   return { value, text: live.length === 1 && only ? only.text : written(value, kind, sheet) };

@@ -1,22 +1,6 @@
-import * as z from 'zod/mini';
-import {
-  declarationOf,
-  type Entry,
-  fold,
-  freshIds,
-  Id,
-  PieceDeclaration,
-  type ReadingDeclaration,
-  renamed,
-} from '../job/index.ts';
-
-/** A shop's own way to capture a piece, kept from one that was measured: what is asked, never what was answered. */
-export const Template = z.object({
-  id: Id,
-  name: z.string().check(z.minLength(1), z.maxLength(120)),
-  piece: PieceDeclaration,
-});
-export type Template = z.infer<typeof Template>;
+import { declarationOf, freshIds, renamed } from '../../job/again/index.ts';
+import { type Entry, fold, type PieceDeclaration, type ReadingDeclaration } from '../../job/index.ts';
+import type { Template } from './template.ts';
 
 /** The same piece to be measured anew: every id is new, everything else is equal. */
 export const redeclare = (piece: PieceDeclaration, newId: () => string): PieceDeclaration =>

@@ -1,4 +1,4 @@
-import type { PieceDeclaration } from './declarations.ts';
+import type { PieceDeclaration } from '../declarations.ts';
 
 /**
  * The same piece under other ids: every id that names a piece, a point, a reading, an edge or a thing in the way goes through

@@ -1,8 +1,8 @@
-import type { PieceDeclaration, PointDeclaration, ReadingDeclaration, RunDeclaration } from './declarations.ts';
-import type { Entry } from './entries.ts';
-import { fold } from './fold.ts';
-import { type Gathered, gather } from './gather.ts';
-import type { Sheet, SheetPiece, SheetPoint } from './sheet.ts';
+import type { PieceDeclaration, PointDeclaration, ReadingDeclaration, RunDeclaration } from '../declarations.ts';
+import type { Entry } from '../entries.ts';
+import { fold } from '../fold.ts';
+import { type Gathered, gather } from '../gather.ts';
+import type { Sheet, SheetPiece, SheetPoint } from '../sheet.ts';
 
 /**
  * A piece declared whole as it stands now: with what was added later, without what was dropped, under the names its points

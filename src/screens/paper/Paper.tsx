@@ -1,0 +1,74 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { blankJob } from '../../core/cloth/as-drawn.ts';
+import { paperSteps } from '../../core/guide/again/index.ts';
+import { declarationOf } from '../../core/job/again/index.ts';
+import { type Entry, fold } from '../../core/job/index.ts';
+import { now, uuid } from '../../device/clock.ts';
+import { sayShop } from '../../text/shop.ts';
+import type { Route } from '../model/route.ts';
+import { TopBar } from '../parts/TopBar.tsx';
+import { blocksOf } from './blocks.tsx';
+import { Pages } from './Pages.tsx';
+import type { PaperContent } from './paper-content.ts';
+import { secondLooks } from './second-looks.ts';
+import './paper.css';
+import './paper-steps.css';
+
+/** A piece in a logbook; for a guide one that was made for the sheet. */
+export interface PaperPiece {
+  readonly entries: readonly Entry[];
+  readonly id: string;
+}
+
+interface Props {
+  piece: PaperPiece | null;
+  back: Route;
+  children?: ComponentChildren;
+}
+
+/** The sheet of a piece, page by page as it will be printed, and the button that prints it. */
+export function Paper({ piece, back, children }: Props) {
+  const words = sayShop().paper;
+  const [second, setSecond] = useState<ReadonlySet<string> | null>(null);
+  useEffect(() => {
+    if (piece) void secondLooks(piece.entries, piece.id).then(setSecond);
+  }, [piece]);
+  const content = useMemo(() => (piece && second ? contentOf(piece, second) : null), [piece, second]);
+  return (
+    <>
+      <div class="page paper-bar no-print">
+        <TopBar back={back} title={words.sheet} />
+        <p class="quiet">{words.how}</p>
+        {children}
+        <button
+          type="button"
+          class="button main wide"
+          disabled={!content}
+          onClick={() => window.print()}
+          data-testid="print"
+        >
+          {words.print}
+        </button>
+        {!content && <p class="quiet">{words.making}</p>}
+      </div>
+      {content && <Pages blocks={blocksOf(content)} content={content} />}
+    </>
+  );
+}
+
+function contentOf({ entries, id }: PaperPiece, second: ReadonlySet<string>): PaperContent | null {
+  const sheet = fold(entries);
+  const declared = declarationOf(entries, id);
+  if (!declared) return null;
+  const { system, fraction } = sheet;
+  return {
+    sheet,
+    piece: id,
+    name: declared.name,
+    steps: paperSteps(entries, id),
+    // Drawn as if nothing had been taken: a value on the sheet would lead whoever reads the tape again.
+    drawn: fold(blankJob(declared, { system, fraction, newId: uuid, at: now() })),
+    second,
+  };
+}

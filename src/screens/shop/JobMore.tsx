@@ -1,0 +1,23 @@
+import { sayShop } from '../../text/shop.ts';
+import type { OpenJob } from '../model/open-job.ts';
+import { routeHash } from '../model/route.ts';
+import { KeepTemplate } from './KeepTemplate.tsx';
+import { SisterForm } from './SisterForm.tsx';
+
+/** What can be made of a job besides measuring it. */
+export function JobMore({ job }: { job: OpenJob }) {
+  return (
+    <section class="stack">
+      {job.sheet.pieces.map((piece) => (
+        <div key={piece.id} class="stack">
+          <h2>{piece.name}</h2>
+          <a class="button" href={routeHash({ at: 'sheet', job: job.id, piece: piece.id })}>
+            {sayShop().paper.sheet}
+          </a>
+          <KeepTemplate job={job} piece={piece} />
+        </div>
+      ))}
+      <SisterForm job={job} />
+    </section>
+  );
+}

@@ -1,0 +1,6 @@
+import { shop } from './en/shop.ts';
+
+/** The words of the shop's settings and of paper, apart from the rest so that the first load does not carry them. */
+export function sayShop(): typeof shop {
+  return shop;
+}
