@@ -64,10 +64,14 @@ export function ReadingLine({ number, step, content }: { number: string; step: R
 
 /** How to tape it. Ends of a taut tape are told once, in the list of points. */
 function Told({ step: { reading }, content: { sheet } }: { step: ReadingStep; content: PaperContent }) {
+  const { hook, taut, spot } = say().guide;
   const { sentences, mistake } = readingInstruction(reading, sheet);
   const own = reading.slot !== null && wordsOfPiece(sheet, reading.piece)?.readings?.[reading.slot];
   const [from, to] = reading.points.map((id) => pointLabel(sheet, id));
-  const how = reading.kind === 'straight' && !own && from && to ? say().guide.plainTaut(from, to) : sentences.join(' ');
+  const how =
+    reading.kind === 'straight' && !own && from && to
+      ? `${hook(spot(from, []))} ${taut(spot(to, []))}`
+      : sentences.join(' ');
   return (
     <small>
       {how}
