@@ -29,11 +29,12 @@ const SLIPS: Readonly<Record<string, (mm: number) => number[]>> = {
 
 /** Two neighbouring digits of the whole inches the other way round: 68 for 86. */
 function swapped(mm: number): number[] {
-  const inches = Math.floor(mm / 25.4);
+  // A station may lie a little before its string begins.
+  const inches = Math.floor(Math.abs(mm) / 25.4);
   const digits = String(inches);
   return [...digits.slice(1)].flatMap((_, i) => {
     const turned = Number(digits.slice(0, i) + digits[i + 1] + digits[i] + digits.slice(i + 2));
-    return turned === inches || turned === 0 ? [] : [mm + (turned - inches) * 25.4];
+    return turned === inches || turned === 0 ? [] : [mm + Math.sign(mm) * (turned - inches) * 25.4];
   });
 }
 

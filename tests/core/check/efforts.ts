@@ -40,16 +40,16 @@ export const EFFORTS: Partial<Record<PieceKind, readonly Effort[]>> = {
   ],
   'box-cover': [effort({}, 24), effort({ corners: 'rounded' }, 25, ['radius'])],
   cushion: [
-    effort({}, 19, ['thickness']),
-    effort({ outline: 'station-offset', what: 'carpet' }, 20),
-    effort({ front: 'hollow', hinge: 'one', what: 'bolster' }, 28, ['thickness']),
-    effort({ front: 'belly', hinge: 'one', outline: 'station-offset', what: 'carpet' }, 29),
+    effort({}, 20, ['thickness']),
+    effort({ outline: 'station-offset', what: 'carpet' }, 21),
+    effort({ front: 'hollow', hinge: 'one', what: 'bolster' }, 29, ['thickness']),
+    effort({ front: 'belly', hinge: 'one', outline: 'station-offset', what: 'carpet' }, 30),
     effort(
       { bevel: 'undercut', corners: 'rounded', fastening: 'snaps' },
-      23,
+      24,
       ['thickness', 'radius', 'bevel-left', 'bevel-right'],
       {
-        fasteners: 11,
+        fasteners: 10,
       },
     ),
   ],

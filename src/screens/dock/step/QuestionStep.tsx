@@ -16,9 +16,10 @@ import type { StepProps } from './step-props.ts';
 export function QuestionStep({ job, piece, step, onward, head, moves }: StepProps<'question'>) {
   const { question } = step;
   const words = questionWords(job.sheet, piece, question.slot);
-  const [own, setOwn] = useState(question.text);
+  const [own, setOwn] = useOwnWords(question);
   const answer = async (choice: string, text: string): Promise<void> => {
     await act('question.answer', { piece, slot: question.slot, choice, text: text.trim() });
+    drafts.delete(`${piece} ${question.slot}`);
     await judged();
     if (conflictsOn(null, question).length === 0) onward();
   };
@@ -38,7 +39,7 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
           <FindingLine key={finding.id} finding={finding} sheet={job.sheet} />
         ))}
       </div>
-      <p class="quiet">{words?.help}</p>
+      {conflicts.length === 0 && <p class="quiet">{words?.help}</p>}
       {question.words && <OwnWords text={own} onText={setOwn} />}
       <div class="choices">
         {before && (
@@ -69,6 +70,21 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
       )}
     </StepLayout>
   );
+}
+
+/** Words typed before anything was chosen, by piece and slot: they are still there when a person looks elsewhere first. */
+const drafts = new Map<string, string>();
+
+function useOwnWords({ piece, slot, text }: SheetQuestion): [string, (text: string) => void] {
+  const key = `${piece} ${slot}`;
+  const [own, setOwn] = useState(drafts.get(key) ?? text);
+  return [
+    own,
+    (typed) => {
+      drafts.set(key, typed);
+      setOwn(typed);
+    },
+  ];
 }
 
 const conflictsOn = (job: OpenJob | null, { piece, slot }: SheetQuestion): Finding[] =>

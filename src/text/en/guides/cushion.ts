@@ -53,7 +53,8 @@ export const cushion: PieceWords = {
   mistakes: {
     'L-R': 'Stand at the front edge and look at the cushion’s place: L is at your left.',
     'L-E1': 'Measure the boat, not the old cushion: foam and covers shrink.',
-    'along-E1': 'Square to the string. A carpenter’s square, or the corner of a book.',
+    'E1-E6': 'Straight across behind, from corner to corner.',
+    'along-E1': 'Square to the string, with a carpenter’s square or a book. Beyond L it counts as minus.',
     'back-whole': 'Lay the tape along the back edge itself, round every point.',
   },
   heights: 'Square to the seat.',

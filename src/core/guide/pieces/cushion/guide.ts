@@ -27,7 +27,8 @@ const gaps: GuideStep[] = BACK.slice(1).map((point, i) => tape(BACK[i] ?? '', po
 
 /**
  * A cushion, bolster or carpet lying flat: the front edge is a string between two corners, the outline behind it is
- * taken by a tape from either corner, or by station and offset with one tape across from either corner; gaps check both.
+ * taken by a tape from either corner, or by station and offset with one tape across from either corner; gaps and the
+ * width behind check both.
  * A hollow or a belly of the front edge has an offset of its own, for tapes along the string hardly feel it.
  * Common practice, no source.
  */
@@ -37,12 +38,12 @@ export const cushion: Guide = {
   points: [
     at('L', ['port', 'aft'], 0, 700),
     at('R', ['starboard', 'aft'], 0, -700),
-    at('E1', ['port'], 420, 720),
+    at('E1', ['port'], 420, 690),
     at('E2', ['port', 'forward'], 560, 430),
     at('E3', ['forward'], 600, 140),
     at('E4', ['forward'], 600, -140),
     at('E5', ['starboard', 'forward'], 560, -430),
-    at('E6', ['starboard'], 420, -720),
+    at('E6', ['starboard'], 420, -690),
     at('N', ['aft'], 0, 0),
     at('H1', ['aft'], 0, 200),
     at('H2', ['forward'], 600, 200),
@@ -59,6 +60,7 @@ export const cushion: Guide = {
       offsetOf(`out-${point}`, point, STRING, 'forward', BY_OFFSETS),
     ]),
     ...gaps,
+    tape('E1', 'E6'),
     ask('front', ['straight', 'hollow', 'belly']),
     offsetOf('hollow', 'N', STRING, 'forward', whenIs('front', 'hollow')),
     offsetOf('belly', 'N', STRING, 'aft', whenIs('front', 'belly')),
