@@ -3,7 +3,7 @@ import type { PieceWords, PointWords } from './piece-words.ts';
 
 const corner = (name: string, foot: boolean): PointWords => ({
   name,
-  where: foot ? 'where the hem will lie' : 'where the edges meet, rounded corners as if square',
+  where: foot ? 'hem line' : 'where the edges meet',
 });
 
 const square = (top: string, feet: string): { title: string; how: string } => ({

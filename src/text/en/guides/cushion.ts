@@ -1,7 +1,7 @@
 import { inTheWay, line } from './common.ts';
 import type { PieceWords, PointWords } from './piece-words.ts';
 
-const back = (name: string): PointWords => ({ name, where: 'on the line you chose' });
+const back = (name: string): PointWords => ({ name, where: 'your line' });
 
 const station = (point: string): [string, { title: string; how: string }] => [
   `along-${point}`,
@@ -26,14 +26,14 @@ export const cushion: PieceWords = {
   about: 'A string along the front edge, the outline behind it by two tapes or by station and offset.',
   seen: 'away from you ▲',
   points: {
-    L: { name: 'left end of the front edge', where: 'the corner itself' },
-    R: { name: 'right end of the front edge', where: 'the corner itself' },
-    E1: back('left corner behind'),
-    E2: back('left, where the back edge begins to bend'),
-    E3: back('back edge, left of the middle'),
-    E4: back('back edge, right of the middle'),
-    E5: back('right, where the back edge begins to bend'),
-    E6: back('right corner behind'),
+    L: { name: 'left front corner', where: 'its very end' },
+    R: { name: 'right front corner', where: 'its very end' },
+    E1: back('left back corner'),
+    E2: back('back edge, left bend'),
+    E3: back('back edge, left of middle'),
+    E4: back('back edge, right of middle'),
+    E5: back('back edge, right bend'),
+    E6: back('right back corner'),
     N: { name: 'front edge', where: 'where it is furthest from the string' },
     H1: { name: 'hinge line at the front edge', where: 'on the line you chose' },
     H2: { name: 'hinge line at the back edge', where: 'on the line you chose' },

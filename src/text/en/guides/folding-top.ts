@@ -4,9 +4,9 @@ import type { PieceWords, PointWords } from './piece-words.ts';
 const BOWS = ['forward bow', 'second bow', 'third bow', 'fourth bow'];
 const hips: Record<string, PointWords> = Object.fromEntries(
   BOWS.flatMap((bow, i) => [
-    [`P${i + 1}`, { name: `port mark on the ${bow}`, where: 'on the line you chose' }],
-    [`C${i + 1}`, { name: `middle mark on the ${bow}`, where: 'top of the tube' }],
-    [`S${i + 1}`, { name: `starboard mark on the ${bow}`, where: 'on the line you chose' }],
+    [`P${i + 1}`, { name: `${bow}, port`, where: 'the mark' }],
+    [`C${i + 1}`, { name: `${bow}, middle`, where: 'top of the tube' }],
+    [`S${i + 1}`, { name: `${bow}, starboard`, where: 'the mark' }],
   ]),
 );
 

@@ -88,7 +88,7 @@ export const cushion: Guide = {
     inTheWayQuestion,
     ask('fabric', ['as-before', 'coated', 'woven', 'shop-decides'], { needed: false, words: true }),
   ],
-  boxes: [],
+  boxes: [['L', 'E1', 'E6', 'R']],
   pairs: [
     ['L', 'R'],
     ['E1', 'E6'],

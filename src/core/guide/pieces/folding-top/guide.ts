@@ -120,6 +120,11 @@ export const foldingTop: Guide = {
     clothQuestion,
     bagQuestion,
   ],
-  boxes: [],
+  // The whole top first: what is drawn round it is the widest box whose bows are there.
+  boxes: [
+    ['P1', 'S1', 'S4', 'P4'],
+    ['P1', 'S1', 'S3', 'P3'],
+    ['P1', 'S1', 'S2', 'P2'],
+  ],
   pairs: BOWS.map(({ bow }) => [`P${bow}`, `S${bow}`] as const),
 };
