@@ -17,6 +17,18 @@ export function judgedPieces(context: Context): Judged[] {
   });
 }
 
+/** Points of a person's own at which no reading is asked for; a table has no points but those of its readings. */
+export function unspokenOf({ sheet }: Context, piece: SheetPiece): string[] {
+  if (piece.kind === 'table') return [];
+  const spoken = new Set(
+    sheet.readings.flatMap(({ points, via = [], baseline = [] }) => [...points, ...via, ...baseline]),
+  );
+  return sheet.points
+    .filter(({ id, slot, pieces }) => slot === null && pieces.includes(piece.id) && !spoken.has(id))
+    .filter(({ role, replacedBy }) => role !== 'mark' && role !== 'obstruction' && replacedBy === null)
+    .map(({ id }) => id);
+}
+
 /**
  * Pieces of which everything needed was measured or answered, whose shape the engine has: before that, unchecked and loose
  * points are only what is still missing, and that is said already.
@@ -25,7 +37,9 @@ export function finishedPieces(context: Context): (Judged & { readonly solution:
   return judgedPieces(context).flatMap((judged) => {
     const solution = solutionOf(judged.judgement.adjustment);
     const { complete, adjustment } = judged.judgement;
-    return complete && solution && adjustment.state === 'solved' ? [{ ...judged, solution }] : [];
+    // A point a person added and has not come to yet is still missing too.
+    if (!complete || !solution || unspokenOf(context, judged.piece).length > 0) return [];
+    return adjustment.state === 'solved' ? [{ ...judged, solution }] : [];
   });
 }
 

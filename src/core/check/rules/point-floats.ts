@@ -1,6 +1,6 @@
 import type { SheetPiece } from '../../job/index.ts';
 import type { Context } from '../context.ts';
-import { judgedPieces, readingsAt, slotOfPoint, takesOfPiece } from '../engine-parts.ts';
+import { judgedPieces, readingsAt, slotOfPoint, takesOfPiece, unspokenOf } from '../engine-parts.ts';
 import type { Draft, Rule } from '../rule.ts';
 
 /**
@@ -37,15 +37,3 @@ const floating = (context: Context, piece: SheetPiece, point: string, ways: stri
   numbers: { ways },
   basis: takesOfPiece(context, piece.id),
 });
-
-/** Points of a person's own at which no reading is asked for; a table has no points but those of its readings. */
-function unspokenOf({ sheet }: Context, piece: SheetPiece): string[] {
-  if (piece.kind === 'table') return [];
-  const spoken = new Set(
-    sheet.readings.flatMap(({ points, via = [], baseline = [] }) => [...points, ...via, ...baseline]),
-  );
-  return sheet.points
-    .filter(({ id, slot, pieces }) => slot === null && pieces.includes(piece.id) && !spoken.has(id))
-    .filter(({ role, replacedBy }) => role !== 'mark' && role !== 'obstruction' && replacedBy === null)
-    .map(({ id }) => id);
-}

@@ -71,6 +71,13 @@ describe('a piece no guide knows', () => {
     expect(dock.stops()).toEqual([]);
   });
 
+  it('asks for no second look while points of it are not come to yet', () => {
+    const dock = new Free();
+    dock.ask('C1-C2');
+    dock.readAll();
+    expect(dock.stops()).toEqual(['point-floats C3', 'point-floats C4']);
+  });
+
   it('asks for a second look where nothing else would show a slip', () => {
     const dock = new Free(true, ['C1', 'C2', 'C3']);
     dock.ask('C1-C2', 'C2-C3', 'C1-C3');
