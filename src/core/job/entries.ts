@@ -119,6 +119,10 @@ export const payloads = {
   ]),
   /** The whole edge: not on this boat, or there and not to be measured; until somebody who knew tells more of it. */
   'run.answer': z.object({ run: Id, answer: NoValue, reason: Line }),
+  /**
+   * slot: the picture that was asked for. Without one it was taken at a reading or an edge (reading, run: which), or freely;
+   * readers that do not know these two show it as a picture besides.
+   */
   'photo.add': z.object({
     photo: Id,
     sha256: Sha256,
@@ -129,6 +133,8 @@ export const payloads = {
     piece: Id,
     slot: z.nullable(Slot),
     placeKept: z.boolean(),
+    reading: z.optional(Id),
+    run: z.optional(Id),
   }),
   /** x, y: fractions of the picture's width and height from its top left. */
   'photo.mark': z.object({
@@ -139,8 +145,9 @@ export const payloads = {
     text: Line,
   }),
   /**
-   * A line drawn on a picture: an edge of the cloth (run: which), or something of known size.
-   * path: fractions of width and height from the top left. length: mm, where the reference is a tape or another thing.
+   * A line drawn on a picture: an edge of the cloth (run: which), or something of known size, from one end of its longer
+   * side to the other. path: fractions of width and height from the top left.
+   * length: mm, where the reference is a tape or another thing.
    */
   'photo.line': z.object({
     photo: Id,

@@ -21,7 +21,7 @@ export interface Gathered {
 /** Sorts a logbook into what counts: parsed, not undone, not erased. What is not understood is listed, not dropped. */
 export function gather(entries: readonly Entry[]): Gathered {
   const ordered = causalOrder(entries);
-  const inForce = undoneCheck(entries);
+  const inForce = inForceCheck(entries);
   const byKind = new Map<EntryKind, Act<EntryKind>[]>();
   const carried: Carried[] = [];
   for (const entry of ordered) {
@@ -72,7 +72,7 @@ export function parseAhead(entry: Entry): void {
 }
 
 /** An entry is in force while no undo that is itself in force names it; so an undo can be undone. */
-function undoneCheck(entries: readonly Entry[]): (id: string) => boolean {
+export function inForceCheck(entries: readonly Entry[]): (id: string) => boolean {
   const undoers = new Map<string, string[]>();
   for (const entry of entries) {
     if (entry.kind !== 'undo') continue;

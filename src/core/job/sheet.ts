@@ -114,15 +114,16 @@ export const SheetRun = z.extend(RunDeclaration, {
 });
 export type SheetRun = z.infer<typeof SheetRun>;
 
-const PhotoMark = z.object({
+export const PhotoMark = z.object({
   id: Id,
   x: z.number(),
   y: z.number(),
   point: z.nullable(Id),
   text: z.string(),
 });
+export type PhotoMark = z.infer<typeof PhotoMark>;
 
-const PhotoLine = z.object({
+export const PhotoLine = z.object({
   id: Id,
   path: z.array(z.object({ x: z.number(), y: z.number() })),
   of: z.enum(['edge', 'reference', 'other']),
@@ -131,6 +132,7 @@ const PhotoLine = z.object({
   length: z.nullable(z.number()),
   text: z.string(),
 });
+export type PhotoLine = z.infer<typeof PhotoLine>;
 
 export const SheetPhoto = z.object({
   id: Id,
@@ -143,6 +145,8 @@ export const SheetPhoto = z.object({
   piece: Id,
   slot: z.nullable(z.string()),
   placeKept: z.boolean(),
+  reading: z.optional(Id),
+  run: z.optional(Id),
   marks: z.array(PhotoMark),
   lines: z.array(PhotoLine),
   ...Signed,

@@ -60,7 +60,10 @@ function stop(broken: Worker): void {
 
 function ask(helper: Worker, job: string, entries: readonly Entry[]): Promise<JobJudgement> {
   const ids = new Set(entries.map((entry) => entry.id));
-  const known = sent?.job === job && [...sent.ids].every((id) => ids.has(id)) ? sent.ids : null;
+  const before = sent?.job === job && [...sent.ids].every((id) => ids.has(id)) ? sent.ids : null;
+  // An erasure takes content away from what was sent before.
+  const erases = entries.some(({ id, kind }) => kind === 'erase' && !before?.has(id));
+  const known = erases ? null : before;
   const request: JudgeRequest = {
     id: ++count,
     job,

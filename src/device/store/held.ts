@@ -1,6 +1,7 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { type Entry, merge } from '../../core/job/index.ts';
 import type { StoreFailure } from './failure.ts';
+import { picturesOf } from './logbook.ts';
 import type { StoredPhoto } from './schema.ts';
 
 /** What belongs together on disk: entries of one job and the pictures they name. */
@@ -26,7 +27,20 @@ export class HeldBatches {
   add(batch: Batch): Held {
     const held = { ...batch, failure: null };
     this.#held.value = [...this.#held.value, held];
+    if (batch.entries.some(({ kind }) => kind === 'erase')) this.#withdraw(batch.job);
     return held;
+  }
+
+  /** What an erasure names leaves memory too, though it never was on disk. */
+  #withdraw(job: string): void {
+    const after = new Map(merge([], this.entriesOf(job)).entries.map((entry) => [entry.id, entry]));
+    for (const held of this.#held.peek()) {
+      if (held.job !== job) continue;
+      held.entries = held.entries.map((entry) => after.get(entry.id) ?? entry);
+      const named = picturesOf(held.entries);
+      held.photos = held.photos.filter(({ sha256 }) => named.has(sha256));
+    }
+    this.#held.value = [...this.#held.peek()];
   }
 
   /** What to write next: everything up to and including the given batch, or everything that failed before. */

@@ -6,6 +6,7 @@ import {
   type EntryKind,
   fold,
   heads,
+  merge,
   type Payload,
   type Sheet,
 } from '../../core/job/index.ts';
@@ -102,7 +103,7 @@ export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = 
     if (!job) throw new Error('no job is open');
     const made = makeEntries(job.id, job.entries, deeds);
     const outcome = await store().append(made, photos);
-    const entries = [...(openJob.value?.id === job.id ? openJob.value : job).entries, ...made];
+    const entries = grown((openJob.value?.id === job.id ? openJob.value : job).entries, made);
     if (openJob.value?.id === job.id) await show(job.id, entries, job.damaged);
     if (outcome === 'gone') noteGone({ id: job.id, entries, title: jobTitle(job.sheet.details) });
     else tellGrown(job.id);
@@ -110,6 +111,11 @@ export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = 
   });
   queue = run.catch(() => undefined);
   return run;
+}
+
+/** An erasure takes the content of what it names out of memory too. */
+function grown(before: readonly Entry[], made: readonly Entry[]): readonly Entry[] {
+  return made.some(({ kind }) => kind === 'erase') ? merge(before, made).entries : [...before, ...made];
 }
 
 function makeEntries(job: string, before: readonly Entry[], deeds: readonly Deed[]): Entry[] {

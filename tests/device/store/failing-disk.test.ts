@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { uuid } from '../../../src/device/clock.ts';
 import { openStore, type Store, type StoreOptions } from '../../../src/device/store/index.ts';
 import { DATABASE, type Database } from '../../../src/device/store/schema.ts';
-import { domError, faultyDisk, note, onDisk, opening, photo, photoEntry, wipe } from './support.ts';
+import { domError, entry, faultyDisk, note, onDisk, opening, photo, photoEntry, wipe } from './support.ts';
 
 const job = uuid();
 let stores: Store[] = [];
@@ -166,6 +166,31 @@ describe('a full disk', () => {
     expect(store.unsaved.value).toBeNull();
     expect((await store.readJob(job)).entries).toEqual([first, named, small]);
     expect((await store.photoIds(job)).here).toEqual([photo(1).sha256]);
+  });
+
+  it('forgets a picture that is withdrawn before it ever was on disk', async () => {
+    const store = await start();
+    const real = IDBObjectStore.prototype.put;
+    IDBObjectStore.prototype.put = function (value, key) {
+      if (this.name === 'photos') throw domError('QuotaExceededError');
+      return real.call(this, value, key);
+    };
+    const first = opening(job);
+    const named = photoEntry(job, photo(1), [first.id]);
+    try {
+      await store.append([first]);
+      expect(await store.append([named], [photo(1)])).toBe('full');
+      expect(await store.getPhoto(photo(1).sha256)).not.toBeNull();
+      await store.append([entry(job, 'erase', { entries: [named.id], reason: 'asked' }, [named.id])]);
+      expect(await store.getPhoto(photo(1).sha256)).toBeNull();
+      expect(JSON.stringify(store.unsaved.value ?? {})).not.toContain(photo(1).sha256);
+    } finally {
+      IDBObjectStore.prototype.put = real;
+    }
+    await store.retry();
+    expect(store.unsaved.value).toBeNull();
+    expect(await onDisk((database) => database.getAllKeys('photos'))).toEqual([]);
+    expect((await store.readJob(job)).entries).toContainEqual({ ...named, payload: { erased: true } });
   });
 
   it('shows the list of jobs even when it cannot write the cache', async () => {

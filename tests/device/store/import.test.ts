@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { heads } from '../../../src/core/job/index.ts';
+import { entriesOfPhoto, heads } from '../../../src/core/job/index.ts';
 import { uuid } from '../../../src/device/clock.ts';
 import { openStore, type Store } from '../../../src/device/store/index.ts';
 import type { Database } from '../../../src/device/store/schema.ts';
@@ -188,6 +188,26 @@ describe('an erasure', () => {
     expect(await store.append([taken], [picture])).toBe('saved');
     expect(await store.append([taken], [picture])).toBe('saved');
     expect(await bytesHere()).toBe(false);
+  });
+
+  it('reaches a picture that was taken back before, and its marks', async () => {
+    const shot = String(taken.payload.photo);
+    const mark = entry(job, 'photo.mark', { photo: shot, x: 0.1, y: 0.2, point: null, text: 'her name' }, [taken.id]);
+    const back = entry(job, 'undo', { entry: taken.id }, [mark.id]);
+    await store.append([first, taken, mark, back], [picture]);
+    expect(await bytesHere()).toBe(true);
+    await store.append([erasing(entriesOfPhoto([first, taken, mark, back], shot), [back.id])]);
+    expect(await bytesHere()).toBe(false);
+    expect(JSON.stringify(await everything())).not.toMatch(/her name|0{63}5/);
+  });
+
+  it('takes a customer off the list of jobs as well', async () => {
+    const customer = entry(job, 'job.detail', { field: 'customer', value: 'M. Sample' }, [first.id]);
+    await store.append([first, customer]);
+    expect((await store.listJobs())[0]?.customer).toBe('M. Sample');
+    await store.append([erasing([customer.id], [customer.id])]);
+    expect((await store.listJobs())[0]?.customer).toBe('');
+    expect(JSON.stringify(await everything())).not.toContain('Sample');
   });
 
   it('spares bytes that another entry, or another job, still names', async () => {
