@@ -1,7 +1,7 @@
 import { sha256 as hash } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { browserTools, type Decoded, type PictureTools } from './canvas.ts';
-import { fitWithin, laplacianVariance, meanLuma } from './measures.ts';
+import { fitWithin } from './measures.ts';
 
 export interface PictureOptions {
   /** Longest side in pixels; 2048 by default. */
@@ -14,9 +14,8 @@ export interface PictureOptions {
 }
 
 /**
- * A picture ready to be stored. width, height: pixels as seen upright. size: bytes. brightness: mean luma 0..255.
- * sharpness: variance of the Laplacian of a copy with a longest side of 256 pixels. placeKept: these are the file's
- * own bytes; otherwise nothing but the picture itself is left.
+ * A picture ready to be stored. width, height: pixels as seen upright. size: bytes. placeKept: these are the file's own bytes;
+ * otherwise nothing but the picture itself is left.
  */
 export interface Picture {
   bytes: ArrayBuffer;
@@ -25,8 +24,6 @@ export interface Picture {
   width: number;
   height: number;
   size: number;
-  brightness: number;
-  sharpness: number;
   placeKept: boolean;
 }
 
@@ -39,7 +36,6 @@ export type PictureRefusal = 'empty' | 'unreadable' | 'undecodable' | 'canvas-bl
 
 export type PictureResult = { ok: true; picture: Picture } | { ok: false; code: PictureRefusal };
 
-const SMALL = 256;
 const refuse = (code: PictureRefusal): PictureResult => ({ ok: false, code });
 
 /** Turns a file into an upright JPEG of a sensible size without its place, or says why it cannot. Never throws. */
@@ -75,19 +71,16 @@ async function develop(
   tools: PictureTools,
   { longest = 2048, quality = 0.85, keepPlace = false }: PictureOptions,
 ): Promise<PictureResult> {
-  const small = fitWithin(decoded.width, decoded.height, SMALL);
-  const pixels = tools.draw(decoded, small.width, small.height).pixels();
-  const measured = { brightness: meanLuma(pixels), sharpness: laplacianVariance(pixels) };
   const commonType = keepPlace ? sniff(original) : null;
   if (commonType) {
     const { width, height } = decoded;
-    return finished(original, { mime: commonType, width, height, ...measured, placeKept: true });
+    return finished(original, { mime: commonType, width, height, placeKept: true });
   }
   const { width, height } = fitWithin(decoded.width, decoded.height, longest);
   const blob = await tools.draw(decoded, width, height).jpeg(quality);
   if (!blob || blob.size === 0) return refuse('failed');
   const mime = blob.type || 'image/jpeg';
-  return finished(await blob.arrayBuffer(), { mime, width, height, ...measured, placeKept: false });
+  return finished(await blob.arrayBuffer(), { mime, width, height, placeKept: false });
 }
 
 function finished(bytes: ArrayBuffer, about: Omit<Picture, 'bytes' | 'sha256' | 'size'>): PictureResult {

@@ -27,7 +27,7 @@ function tools(changes: Partial<PictureTools> = {}) {
 }
 
 describe('a picture the browser can decode', () => {
-  it('becomes a JPEG of at most 2048 pixels, hashed, measured on a small copy', async () => {
+  it('becomes a JPEG of at most 2048 pixels, hashed', async () => {
     const browser = tools();
     const result = await takePicture(fileOf(withPlace), { tools: browser.tools });
     expect(result).toEqual({
@@ -39,15 +39,10 @@ describe('a picture the browser can decode', () => {
         width: 2048,
         height: 1536,
         size: encoded.length,
-        brightness: 120,
-        sharpness: 0,
         placeKept: false,
       },
     });
-    expect(browser.drawn).toEqual([
-      [256, 192],
-      [2048, 1536],
-    ]);
+    expect(browser.drawn).toEqual([[2048, 1536]]);
     expect(browser.close).toHaveBeenCalledOnce();
   });
 
