@@ -10,7 +10,7 @@ import './screens/style.css';
 import './screens/parts/parts.css';
 import './screens/parts/drawing/drawing.css';
 import './screens/parts/pad/pad.css';
-import './screens/parts/photo.css';
+import './screens/parts/photo/photo.css';
 import './screens/dock/step/step.css';
 
 async function start(): Promise<void> {

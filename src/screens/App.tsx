@@ -59,13 +59,21 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
     case 'walk':
       return <Later key="walk" load={loadWalk} props={{ job, piece: at.piece }} />;
     case 'step':
-      return <Later key="step" load={loadStep} props={{ job, piece: at.piece, stepKey: at.step }} />;
+      return <Later key="step" load={loadStep} props={{ job, piece: at.piece, stepKey: at.step, photos: at.photos === true }} />;
     case 'table': {
       const { piece, table, cell = null } = at;
       return <Later key={`table ${piece} ${table}`} load={loadTable} props={{ job, piece, table, cell }} />;
     }
     case 'change':
       return <Later key={`change ${at.what}`} load={loadChange} props={{ job, piece: at.piece, what: at.what }} />;
+    case 'details':
+      return (
+        <Later
+          key="details"
+          load={() => import('./dock/DetailsScreen.tsx').then((m) => m.DetailsScreen)}
+          props={{ job }}
+        />
+      );
     case 'leave':
       return (
         <Later key="leave" load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />

@@ -16,6 +16,8 @@ const routes: Route[] = [
   { at: 'table', job: 'j', piece: 'p', table: 'gaps-odd slot' },
   { at: 'table', job: 'j', piece: 'p', table: 'marks', cell: 'r' },
   { at: 'change', job: 'j', piece: 'p', what: 'points' },
+  { at: 'step', job: 'j', piece: 'p', step: 'A-B', photos: true },
+  { at: 'details', job: 'j' },
   { at: 'leave', job: 'j' },
   { at: 'send', job: 'j' },
   { at: 'inbox' },

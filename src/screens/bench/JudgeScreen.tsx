@@ -8,14 +8,15 @@ import { TopBar } from '../parts/TopBar.tsx';
 import { Details } from './Details.tsx';
 import { DropHere } from './DropHere.tsx';
 import { BenchDrawing } from './drawing/BenchDrawing.tsx';
+import { LargePhoto } from './drawing/LargePhoto.tsx';
 import { JobList } from './JobList.tsx';
 import { PieceChoice } from './PieceChoice.tsx';
 import { LimitsNotice } from './sections/LimitsSection.tsx';
 import { jumpTo, Section, type SectionKey } from './sections/Section.tsx';
 import { endAsk } from './state/ask-draft.ts';
 import { suspicion } from './state/engine-view.ts';
-import { litBy } from './state/lit.ts';
-import { selected } from './state/selection.ts';
+import { type Lit, litBy } from './state/lit.ts';
+import { largePhoto, pointedAt, selected } from './state/selection.ts';
 import { useWide } from './use-wide.ts';
 
 /** One job to be judged: the jobs, the plan, and all that was said about it, side by side or one below the other. */
@@ -39,13 +40,7 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
         <div class="bench-middle stack">
           {!wide && <JumpList slips={piece !== undefined && suspicion(job, piece.id) !== null} />}
           <PieceChoice job={job} piece={piece?.id ?? ''} onChoose={setChosen} />
-          {piece ? (
-            <Section at="plan">
-              <BenchDrawing key={piece.id} job={job} piece={piece.id} lit={lit} />
-            </Section>
-          ) : (
-            <p>{sayBench().judge.noPiece}</p>
-          )}
+          {piece ? <Middle job={job} piece={piece.id} lit={lit} /> : <p>{sayBench().judge.noPiece}</p>}
         </div>
         <Details job={job} piece={piece ?? null} lit={lit} />
       </div>
@@ -53,8 +48,26 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
   );
 }
 
+/** The plan, or a picture in its place. */
+function Middle({ job, piece, lit }: { job: OpenJob; piece: string; lit: Lit }) {
+  const photo = job.sheet.photos.find((candidate) => candidate.id === largePhoto.value && candidate.piece === piece);
+  const pointed = pointedAt.value;
+  const shown = pointed ? litBy(pointed, job, piece) : lit;
+  return photo ? (
+    <Section key="photo" at="photo">
+      <LargePhoto key={photo.id} job={job} photo={photo} lit={shown} />
+    </Section>
+  ) : (
+    <Section key="plan" at="plan">
+      <BenchDrawing key={piece} job={job} piece={piece} lit={shown} />
+    </Section>
+  );
+}
+
 function letGo(): void {
   selected.value = null;
+  pointedAt.value = null;
+  largePhoto.value = null;
   endAsk();
 }
 

@@ -1,9 +1,10 @@
-import { type Entry, isErased, isKnownKind, type Payload, payloads } from '../../core/job/index.ts';
+import { type Entry, isErased, isKnownKind, type Payload, payloads, type Sheet } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { pointLabel } from '../model/words.ts';
 import { findingText } from '../parts/FindingLine.tsx';
+import { lineText, photoTitle } from '../parts/photo/photo-words.ts';
 import { slipName } from './engine-words.ts';
 import {
   choiceText,
@@ -17,6 +18,11 @@ import {
   thingName,
 } from './names.ts';
 import { readingOfTake } from './state/entry-subjects.ts';
+
+function titleOfPhoto(id: string | null, sheet: Sheet): string {
+  const photo = sheet.photos.find((candidate) => candidate.id === id);
+  return photo ? (photoTitle(photo, sheet) ?? sayBench().history.aPhoto) : sayBench().history.missing;
+}
 
 type Say = { [K in keyof typeof payloads]: (payload: Payload<K>, job: OpenJob, entry: Entry) => string };
 
@@ -48,7 +54,8 @@ const words: Say = {
       edgeWord(value),
     ),
   'shot.add': ({ shot }) => sayBench().history.shotAsked(shot.slot),
-  'photo.line': ({ of, text }) => sayBench().history.line(sayBench().history.lines[of], text),
+  'photo.line': (line, { sheet }, { id }) =>
+    sayBench().history.line(sayBench().history.lines[line.of], lineText({ id, ...line }, sheet)),
   'obstruction.add': ({ label }) => sayBench().history.obstruction(label),
   'obstruction.set': ({ obstruction, field, value }, { sheet }) =>
     sayBench().history.obstructionSet(
@@ -75,13 +82,12 @@ const words: Say = {
       sayBench().history.runFields[detail.field],
       runValue(detail).toLowerCase(),
     ),
-  'photo.add': ({ piece, slot }, { sheet }) =>
-    slot === null ? sayBench().history.freePhoto : sayBench().history.photo(shotTitle(sheet, piece, slot)),
-  'photo.mark': ({ photo, point, text }, { sheet }) => {
-    const on = sheet.photos.find(({ id }) => id === photo);
-    const title = on?.slot ? shotTitle(sheet, on.piece, on.slot) : sayBench().history.missing;
-    return sayBench().history.mark(point === null ? text : pointLabel(sheet, point), title);
+  'photo.add': (photo, { sheet }) => {
+    const title = photoTitle(photo, sheet);
+    return title === null ? sayBench().history.freePhoto : sayBench().history.photo(title);
   },
+  'photo.mark': ({ photo, point, text }, { sheet }) =>
+    sayBench().history.mark(point === null ? text : pointLabel(sheet, point), titleOfPhoto(photo, sheet)),
   'photo.answer': ({ piece, slot, answer, reason }, { sheet }) =>
     sayBench().history.answer(shotTitle(sheet, piece, slot), noValue(answer), reason),
   'question.answer': ({ piece, slot, choice, text }, { sheet }) =>
@@ -98,7 +104,10 @@ const words: Say = {
   'ask.again': ({ piece, items }, { sheet }) =>
     sayBench().history.ask(sayBench().list(items.map(({ on, id }) => thingName(sheet, piece, on, id)))),
   'piece.clear': ({ piece }, { sheet }) => sayBench().history.clear(pieceName(sheet, piece)),
-  'note.add': ({ text }) => sayBench().history.note(text),
+  'note.add': ({ on, text }, { sheet }) =>
+    sheet.photos.some(({ id }) => id === on)
+      ? sayBench().history.noteOnPhoto(titleOfPhoto(on, sheet), text)
+      : sayBench().history.note(text),
   undo: ({ entry: of }, job, entry) => {
     const back = job.entries.find(({ id }) => id === of);
     // An undo of an undo names what it brought back; a ring of them, which nobody makes, ends here.

@@ -19,7 +19,12 @@ export function JobScreen({ job }: { job: OpenJob }) {
     <div class="page">
       <TopBar back={{ at: 'jobs' }} title={jobTitle(sheet.details)} />
       {sheet.demo && <p class="demo-mark">{say().general.demoMark}</p>}
-      <p class="quiet">{[sheet.details.customer, sheet.details.boat].filter(Boolean).join(' · ')}</p>
+      <div class="row spread">
+        <p class="quiet">{[sheet.details.customer, sheet.details.boat].filter(Boolean).join(' · ')}</p>
+        <a class="button plain" href={routeHash({ at: 'details', job: job.id })}>
+          {words.details}
+        </a>
+      </div>
       {sheet.pieces.map((piece) => (
         <PieceSummary key={piece.id} job={job} piece={piece} />
       ))}

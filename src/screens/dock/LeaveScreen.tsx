@@ -139,6 +139,11 @@ function FindingRow({ finding, job, acceptable }: { finding: Finding; job: OpenJ
       )}
       <div class="row">
         {finding.piece && <GoThere job={job} piece={finding.piece} finding={finding} />}
+        {String(finding.numbers.about).startsWith('detail.') && (
+          <a class="button" href={routeHash({ at: 'details', job: job.id })}>
+            {words.goThere}
+          </a>
+        )}
         {acceptable && (
           <button type="button" class="button plain" onClick={() => setAccepting(true)}>
             {words.accept}

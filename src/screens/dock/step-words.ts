@@ -1,6 +1,6 @@
 import { currentOf } from '../../core/guide/amend/index.ts';
 import type { Step } from '../../core/guide/index.ts';
-import type { Sheet, SheetPoint, SheetReading } from '../../core/job/index.ts';
+import type { Sheet, SheetPhoto, SheetPoint, SheetReading } from '../../core/job/index.ts';
 import type { PointWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
 import { pointLabel, readingName, runTitle, shotTitle, stringOf, wordsOfPiece } from '../model/words.ts';
@@ -17,6 +17,13 @@ export function stepTitle(step: Step, sheet: Sheet): string {
     case 'run':
       return runTitle(sheet, step.run);
   }
+}
+
+/** Pictures taken at a reading or an edge besides those asked for. */
+export function photosAt(step: Step, sheet: Sheet): SheetPhoto[] {
+  if (step.on === 'reading')
+    return sheet.photos.filter(({ slot, reading }) => slot === null && reading === step.reading.id);
+  return step.on === 'run' ? sheet.photos.filter(({ slot, run }) => slot === null && run === step.run.id) : [];
 }
 
 /** Where to hook and where to read, in one sentence each; then the usual mistake where there is one. */

@@ -14,9 +14,10 @@ export type Route =
   | { at: 'sheet'; job: string; piece: string }
   | { at: 'job'; job: string }
   | { at: 'walk'; job: string; piece: string }
-  | { at: 'step'; job: string; piece: string; step: string }
+  | { at: 'step'; job: string; piece: string; step: string; photos?: true }
   | { at: 'table'; job: string; piece: string; table: string; cell?: string }
   | { at: 'change'; job: string; piece: string; what: Change }
+  | { at: 'details'; job: string }
   | { at: 'leave'; job: string }
   | { at: 'send'; job: string }
   | { at: 'inbox' }
@@ -30,6 +31,7 @@ export function parseRoute(hash: string): Route {
   if (at === 'keep' || at === 'shop') return { at };
   if (at === 'paper' && job) return piece ? { at: 'sheet', job, piece } : { at, kind: job };
   if (at === 'bench') return job ? { at: 'judge', job } : { at: 'inbox' };
+  if (at === 'details' && job) return { at, job };
   if (at === 'leave' && job) return { at, job };
   if (at === 'send' && job) return { at, job };
   if (at === 'job' && job) {
@@ -45,7 +47,7 @@ function withinPiece(parts: readonly string[], { job, piece, step }: Record<'job
   const what = CHANGES.find((change) => change === name);
   if (step === 'change' && what) return { at: 'change', job, piece, what };
   if (step === 'table' && name) return { at: 'table', job, piece, table: name, ...(cell ? { cell } : {}) };
-  return { at: 'step', job, piece, step };
+  return { at: 'step', job, piece, step, ...(name === 'photos' ? { photos: true } : {}) };
 }
 
 export function routeHash(route: Route): string {
@@ -64,6 +66,7 @@ export function routeHash(route: Route): string {
       return `#/paper/${route.kind}`;
     case 'sheet':
       return `#/paper/${route.job}/${route.piece}`;
+    case 'details':
     case 'leave':
     case 'send':
       return `#/${route.at}/${route.job}`;
@@ -72,7 +75,7 @@ export function routeHash(route: Route): string {
     case 'walk':
       return `#/job/${route.job}/${route.piece}`;
     case 'step':
-      return `#/job/${route.job}/${route.piece}/${encodeURIComponent(route.step)}`;
+      return `#/job/${route.job}/${route.piece}/${encodeURIComponent(route.step)}${route.photos ? '/photos' : ''}`;
     case 'change':
       return `#/job/${route.job}/${route.piece}/change/${route.what}`;
     case 'table': {

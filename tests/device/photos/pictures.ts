@@ -13,7 +13,7 @@ export function grey(width: number, height: number, value: (x: number, y: number
 }
 
 /** The same numbers for the same seed: 0 up to 1. */
-export function numbers(seed: number): () => number {
+function numbers(seed: number): () => number {
   let state = seed * 2_654_435_761;
   return () => {
     state = (Math.imul(state, 1_664_525) + 1_013_904_223) | 0;

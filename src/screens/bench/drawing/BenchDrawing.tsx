@@ -62,7 +62,7 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
 }
 
 /** The room there is for the drawing, px. */
-function useSize(box: { current: HTMLElement | null }): { width: number; height: number } {
+export function useSize(box: { current: HTMLElement | null }): { width: number; height: number } {
   const [size, setSize] = useState({ width: 640, height: 480 });
   useEffect(() => {
     const element = box.current;

@@ -7,14 +7,16 @@ interface Props {
   slant: boolean;
   /** Null where they do anyway, or the piece is flat. */
   onSlant: ((slant: boolean) => void) | null;
+  /** What is moved, and what shows all of it, where that is not a piece. */
+  names?: { tools: string; whole: string };
 }
 
 /** px a tap moves the drawing. */
 const STEP = 80;
 
 /** The same by buttons that fingers, mouse and wheel do. */
-export function Tools({ panZoom, slant, onSlant }: Props) {
-  const words = sayBench().plan;
+export function Tools({ panZoom, slant, onSlant, names }: Props) {
+  const words = { ...sayBench().plan, ...names };
   const { look, enlarge, move, whole } = panZoom;
   const isWhole = look.zoom === 1 && look.x === 0 && look.y === 0;
   const moves = [

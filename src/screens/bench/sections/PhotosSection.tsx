@@ -1,14 +1,17 @@
+import { useState } from 'preact/hooks';
 import type { SheetPhoto, SheetShot } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
-import { StateMark } from '../../parts/marks.tsx';
-import { PhotoView } from '../../parts/PhotoView.tsx';
+import { Banner, StateMark } from '../../parts/marks.tsx';
+import { photoTitle } from '../../parts/photo/photo-words.ts';
+import { RemovedPhotos } from '../../parts/photo/RemovedPhotos.tsx';
 import { labelsOf, shotTitle } from '../names.ts';
 import type { Lit } from '../state/lit.ts';
-import { isSelected, toggle } from '../state/selection.ts';
+import { isSelected, type Target, toggle } from '../state/selection.ts';
 import { AskTick } from './AskTick.tsx';
+import { PhotoShown } from './PhotoShown.tsx';
 import { Section } from './Section.tsx';
 
 interface Props {
@@ -17,27 +20,65 @@ interface Props {
   lit: Lit;
 }
 
-/** The pictures asked for, with their marks, then those that somebody took besides. */
+/** The pictures asked for, with their marks, then those that somebody took besides, at readings or freely. */
 export function PhotosSection({ job, piece, lit }: Props) {
   const shots = job.sheet.shots.filter((shot) => shot.piece === piece);
   const asked = new Set(shots.flatMap((shot) => shot.photos));
   const others = job.sheet.photos.filter((photo) => photo.piece === piece && !asked.has(photo.id));
   const words = sayBench().photos;
+  const [gone, setGone] = useState('');
   return (
     <Section at="photos">
+      {gone && <Banner tone="note">{gone}</Banner>}
       {shots.length === 0 && others.length === 0 && <p class="quiet">{words.none}</p>}
       {shots.map((shot) => (
-        <ShotShown key={shot.slot} shot={shot} job={job} lit={lit} />
+        <ShotShown key={shot.slot} shot={shot} job={job} lit={lit} onGone={setGone} />
       ))}
       {others.length > 0 && <h3>{words.other}</h3>}
       {others.map((photo) => (
-        <PhotoShown key={photo.id} photo={photo} job={job} title={words.other} lit={lit} />
+        <OtherPhoto key={photo.id} photo={photo} job={job} lit={lit} onGone={setGone} />
       ))}
+      <RemovedPhotos job={job} of={(photo) => photo.piece === piece} onGone={setGone} />
     </Section>
   );
 }
 
-function ShotShown({ shot, job, lit }: { shot: SheetShot; job: OpenJob; lit: Lit }) {
+interface Shown {
+  job: OpenJob;
+  lit: Lit;
+  onGone: (message: string) => void;
+}
+
+/** What it was taken at leads to its reading or edge. */
+function OtherPhoto({ photo, job, lit, onGone }: Shown & { photo: SheetPhoto }) {
+  const words = sayBench().photos;
+  const title = photoTitle(photo, job.sheet);
+  const to = takenAt(photo);
+  return (
+    <div class={`bench-row stack ${to && (lit.readings.has(to.id) || lit.runs.has(to.id)) ? 'lit' : ''}`}>
+      {title !== null && to && (
+        <h4>
+          <button
+            type="button"
+            class="bench-name-button"
+            aria-pressed={isSelected(to.on, to.id)}
+            onClick={() => toggle(to.on, to.id)}
+          >
+            {words.at(title)}
+          </button>
+        </h4>
+      )}
+      <PhotoShown photo={photo} job={job} title={title ?? words.other} lit={lit} onGone={onGone} />
+    </div>
+  );
+}
+
+function takenAt({ reading, run }: SheetPhoto): Target | null {
+  if (reading !== undefined) return { on: 'reading', id: reading };
+  return run === undefined ? null : { on: 'run', id: run };
+}
+
+function ShotShown({ shot, job, lit, onGone }: Shown & { shot: SheetShot }) {
   const words = sayBench().photos;
   const { sheet } = job;
   const title = shotTitle(sheet, shot.piece, shot.slot);
@@ -57,7 +98,7 @@ function ShotShown({ shot, job, lit }: { shot: SheetShot; job: OpenJob; lit: Lit
         </button>
       </h3>
       {photos.map((photo) => (
-        <PhotoShown key={photo.id} photo={photo} job={job} title={title} lit={lit} />
+        <PhotoShown key={photo.id} photo={photo} job={job} title={title} lit={lit} onGone={onGone} />
       ))}
       {photos.length === 0 && <Without shot={shot} />}
       {photos.length > 0 && unmarked.length > 0 && (
@@ -80,14 +121,5 @@ function Without({ shot }: { shot: SheetShot }) {
       {words.without(said, answer.reason)}{' '}
       <span class="small quiet">{say().general.signedBy(whoText(answer.who), dateText(answer.at))}</span>
     </p>
-  );
-}
-
-function PhotoShown({ photo, job, title, lit }: { photo: SheetPhoto; job: OpenJob; title: string; lit: Lit }) {
-  return (
-    <div class="stack">
-      <PhotoView photo={photo} sheet={job.sheet} title={title} lit={lit.points} />
-      <p class="small quiet">{say().general.signedBy(whoText(photo.who), dateText(photo.at))}</p>
-    </div>
   );
 }

@@ -8,7 +8,10 @@ import { Section } from './Section.tsx';
 
 /** What somebody wrote down besides. */
 export function NotesSection({ job }: { job: OpenJob }) {
-  const { notes, details } = job.sheet;
+  const { details, photos } = job.sheet;
+  // Notes on a picture stand beside it.
+  const onPhotos = new Set(photos.map((photo) => photo.id));
+  const notes = job.sheet.notes.filter(({ on }) => on === null || !onPhotos.has(on));
   if (notes.length === 0 && details.note === '') return null;
   return (
     <Section at="notes">

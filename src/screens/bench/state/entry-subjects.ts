@@ -45,13 +45,15 @@ function aboutTape({ kind, payload }: Entry, sheet: Sheet): Subject[] | null {
 function aboutPeople({ kind, payload }: Entry, sheet: Sheet): Subject[] | null {
   switch (kind) {
     case 'photo.add':
+      return [...subject('shot', payload.slot), ...subject('reading', payload.reading), ...subject('run', payload.run)];
     case 'photo.answer':
       return subject('shot', payload.slot);
+    case 'photo.line':
+      return [...subject('run', payload.run), ...onPhoto(payload.photo, sheet)];
+    case 'note.add':
+      return onPhoto(payload.on, sheet);
     case 'photo.mark':
-      return [
-        ...subject('point', payload.point),
-        ...subject('shot', sheet.photos.find((photo) => photo.id === payload.photo)?.slot),
-      ];
+      return [...subject('point', payload.point), ...onPhoto(payload.photo, sheet)];
     case 'question.answer':
       return subject('question', payload.slot);
     case 'ask.again': {
@@ -61,6 +63,13 @@ function aboutPeople({ kind, payload }: Entry, sheet: Sheet): Subject[] | null {
     default:
       return null;
   }
+}
+
+/** What a picture was taken of. */
+function onPhoto(id: unknown, sheet: Sheet): Subject[] {
+  const photo = sheet.photos.find((candidate) => candidate.id === id);
+  if (!photo) return [];
+  return [...subject('shot', photo.slot), ...subject('reading', photo.reading), ...subject('run', photo.run)];
 }
 
 const subject = (on: Subject['on'], id: unknown): Subject[] => (typeof id === 'string' ? [{ on, id }] : []);

@@ -71,7 +71,11 @@ function seedsOf(target: Target, job: OpenJob, piece: string): Subject[] {
   if (target.on === 'photo') {
     const photo = job.sheet.photos.find(({ id, piece: own }) => id === target.id && own === piece);
     const points = photo?.marks.flatMap((mark) => (mark.point ? [{ on: 'point' as const, id: mark.point }] : [])) ?? [];
-    return photo?.slot ? [...points, { on: 'shot', id: photo.slot }] : points;
+    return [
+      ...points,
+      ...(photo?.slot ? [{ on: 'shot' as const, id: photo.slot }] : []),
+      ...(photo?.reading ? [{ on: 'reading' as const, id: photo.reading }] : []),
+    ];
   }
   if (target.on === 'entry') {
     const entry = job.entries.find(({ id }) => id === target.id);

@@ -9,6 +9,12 @@ export interface Target {
 
 export const selected = signal<Target | null>(null);
 
+/** What the pointer is over, for as long as it is there: lights up in the drawing and on pictures only. */
+export const pointedAt = signal<Target | null>(null);
+
+/** The picture that stands in the plan's place; null while the plan does. */
+export const largePhoto = signal<string | null>(null);
+
 export const isSelected = (on: Target['on'], id: string): boolean =>
   selected.value?.on === on && selected.value.id === id;
 

@@ -8,15 +8,25 @@ import { store } from '../../model/services.ts';
 import { Later } from '../../parts/Later.tsx';
 import { Banner } from '../../parts/marks.tsx';
 import { TopBar } from '../../parts/TopBar.tsx';
-import { stepTitle } from '../step-words.ts';
+import { photosAt, stepTitle } from '../step-words.ts';
 import { CautionNote } from './CautionNote.tsx';
 import { QuestionStep } from './QuestionStep.tsx';
 import { ReadingStep } from './ReadingStep.tsx';
 import type { StepProps } from './step-props.ts';
 import { UndoButton } from './UndoButton.tsx';
 
+interface Props {
+  job: OpenJob;
+  piece: string;
+  stepKey: string;
+  /** The pictures taken at the step, not the step itself. */
+  photos: boolean;
+}
+
+const loadPhotos = () => import('../photo/StepPhotos.tsx').then((m) => m.StepPhotos);
+
 /** One stop on the walk. */
-export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: string; stepKey: string }) {
+export function StepScreen({ job, piece, stepKey, photos }: Props) {
   const steps = stepsOf(job.sheet, piece);
   const at = steps.findIndex((step) => step.key === stepKey);
   const step = steps[at];
@@ -28,6 +38,8 @@ export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: strin
         .catch(() => undefined);
   }, [job.id, piece, stepKey, step === undefined]);
   if (!step) return <NotInWalk job={job.id} piece={piece} />;
+  if (photos && (step.on === 'reading' || step.on === 'run'))
+    return <Later key={`photos ${step.key}`} load={loadPhotos} props={{ job, piece, step }} />;
   const onward = (): void => {
     const next = nextOpen(steps, at);
     if (next && next.key !== step.key) go({ at: 'step', job: job.id, piece, step: next.key });
@@ -53,22 +65,33 @@ export function StepScreen({ job, piece, stepKey }: { job: OpenJob; piece: strin
   return (
     <div class="page step">
       <StepTop job={job} piece={piece} steps={steps} at={at} />
-      <StepBody key={step.key} {...{ job, piece, step, onward, head }} moves={<Moves beside={beside} />} />
+      <StepBody
+        key={step.key}
+        {...{ job, piece, step, onward, head }}
+        moves={<Moves {...{ job, piece, step, beside }} />}
+      />
     </div>
   );
 }
 
-/** Beside what is being done: a step back, undo, a step on without an answer. */
-function Moves({ beside }: { beside: (offset: number) => void }) {
+/** Beside what is being done: a step back, undo, a step on without an answer, and pictures nobody asked for. */
+function Moves(props: { job: OpenJob; piece: string; step: Step; beside: (offset: number) => void }) {
+  const { job, piece, step, beside } = props;
+  const words = say().dock.step;
   return (
     <>
       <button type="button" class="button plain" onClick={() => beside(-1)}>
-        {say().dock.step.back}
+        {words.back}
       </button>
       <UndoButton />
       <button type="button" class="button plain" onClick={() => beside(1)}>
-        {say().dock.step.skip}
+        {words.skip}
       </button>
+      {(step.on === 'reading' || step.on === 'run') && (
+        <a class="button plain" href={routeHash({ at: 'step', job: job.id, piece, step: step.key, photos: true })}>
+          {words.photo(photosAt(step, job.sheet).length)}
+        </a>
+      )}
     </>
   );
 }

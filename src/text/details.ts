@@ -1,0 +1,6 @@
+import { details } from './en/details.ts';
+
+/** The words about a job's own details, apart from the rest: they are seldom looked at. */
+export function sayDetails(): typeof details {
+  return details;
+}

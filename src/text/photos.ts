@@ -1,0 +1,6 @@
+import { photos } from './en/photos.ts';
+
+/** The words about pictures and about withdrawing, apart from the rest: few steps need them. */
+export function sayPhotos(): typeof photos {
+  return photos;
+}
