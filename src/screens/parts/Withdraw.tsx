@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { say } from '../../text/index.ts';
 import { sayWithdraw } from '../../text/withdraw.ts';
 
@@ -16,8 +16,10 @@ interface Props {
 export function Withdraw({ reasons, children, disabled = false, onClose, onWithdraw }: Props) {
   const [reason, setReason] = useState('');
   const words = sayWithdraw();
+  const top = useRef<HTMLElement>(null);
+  useEffect(() => top.current?.scrollIntoView({ block: 'start' }), []);
   return (
-    <section class="banner stop stack" aria-label={words.open}>
+    <section ref={top} class="banner stop stack" aria-label={words.open}>
       <h2>{words.open}</h2>
       {children}
       <p>{words.copies}</p>

@@ -51,7 +51,7 @@ export const dock = {
     goOn: 'Go on',
     goOnAnyway: 'Go on anyway',
     skip: 'Skip',
-    photo: (count: number) => (count === 0 ? 'Photo' : `Photo (${count})`),
+    photo: 'Photo',
     back: 'Back',
     all: 'All steps',
     answered: (what: string, why: string) => `Recorded: ${what} (${why}).`,

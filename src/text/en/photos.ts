@@ -18,7 +18,7 @@ export const photos = {
     empty: 'Nothing can be seen in it. Is something over the lens?',
     blurred: 'Looks blurred. Hold still and take another?',
   },
-  kept: 'This one is kept as well.',
+  kept: 'This one is kept.',
   onlySees: 'The app notices a dark, empty or clearly blurred picture, and no more. Look at it yourself.',
 
   mark: (label: string) => `Tap where ${label} is`,

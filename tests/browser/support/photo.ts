@@ -9,6 +9,8 @@ export interface PhotoOptions extends Exif {
   readonly seed?: number;
   /** Fills it with grain, which JPEG cannot squeeze: about a megabyte at 1600 x 1200. */
   readonly grain?: boolean;
+  /** How bright it is: 1 as by day, less for a picture that came out dark. */
+  readonly level?: number;
 }
 
 /** Somewhere at sea, and nobody's dock. */
@@ -19,13 +21,13 @@ const PLACE = { latitude: 48.5, longitude: -30.25 };
  * as stored are red, green, blue and yellow, clockwise from the top left, so that a test can see which way up it came out.
  */
 export async function makePhoto(page: Page, options: PhotoOptions = {}): Promise<Buffer> {
-  const { width = 1600, height = 1200, seed = 1, grain = false, orientation = 1, place = PLACE } = options;
-  const base64 = await page.evaluate(drawJpeg, { width, height, seed, grain });
+  const { width = 1600, height = 1200, seed = 1, grain = false, level = 1, orientation = 1, place = PLACE } = options;
+  const base64 = await page.evaluate(drawJpeg, { width, height, seed, grain, level });
   return withExif(Buffer.from(base64, 'base64'), { orientation, place });
 }
 
 /** Runs in the page, so it can name nothing outside itself. */
-function drawJpeg({ width, height, seed, grain }: Required<Omit<PhotoOptions, keyof Exif>>): string {
+function drawJpeg({ width, height, seed, grain, level }: Required<Omit<PhotoOptions, keyof Exif>>): string {
   const canvas = document.createElement('canvas');
   canvas.width = width;
   canvas.height = height;
@@ -57,5 +59,7 @@ function drawJpeg({ width, height, seed, grain }: Required<Omit<PhotoOptions, ke
     pen.fillStyle = colour;
     pen.fillRect(x, y, w, h);
   }
+  pen.fillStyle = `rgb(0 0 0 / ${1 - level})`;
+  pen.fillRect(0, 0, width, height);
   return canvas.toDataURL('image/jpeg', 0.9).replace(/^.*,/, '');
 }

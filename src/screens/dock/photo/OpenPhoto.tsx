@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { PhotoMark, Sheet, SheetPhoto } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { sayPhotos } from '../../../text/photos.ts';
@@ -6,7 +6,6 @@ import type { OpenJob } from '../../model/open-job.ts';
 import { act } from '../../model/open-job.ts';
 import { pointLabel } from '../../model/words.ts';
 import { PhotoDoubt } from '../../parts/photo/PhotoDoubt.tsx';
-import { PhotoView } from '../../parts/photo/PhotoView.tsx';
 import { edgeName, markText } from '../../parts/photo/photo-words.ts';
 import { LinesOn, MarksOn, NotesOn } from './OnPhoto.tsx';
 import { PhotoTools } from './PhotoTools.tsx';
@@ -30,26 +29,27 @@ export function OpenPhoto({ job, photo, title, points, unmarked, onGone }: Props
   const tools = useHand(photo, unmarked[0] ?? null);
   const { hand } = tools;
   const [picked, setPicked] = useState<string | null>(null);
+  const top = useRef<HTMLParagraphElement>(null);
+  // What was chosen below the picture is done on the picture.
+  useEffect(() => {
+    if (tools.taken) top.current?.scrollIntoView({ block: 'nearest' });
+  }, [tools.taken]);
   const held = hand?.on === 'mark' ? (hand.moves ?? undefined) : undefined;
   const pick = (mark: PhotoMark): void => tools.take({ on: 'mark', point: mark.point, text: mark.text, moves: mark });
   return (
     <section class="stack" aria-label={title}>
       <PhotoDoubt sha256={photo.sha256} />
-      <p class="mark-ask" aria-live="polite">
+      <p ref={top} class={hand ? 'photo-ask mark-ask' : 'photo-ask quiet'} aria-live="polite">
         {prompt(hand, sheet, points.length > 0)}
       </p>
-      {hand ? (
-        <PlaceOnPhoto
-          photo={photo}
-          sheet={sheet}
-          title={title}
-          path={hand.on === 'mark' ? undefined : hand.path}
-          held={held}
-          onPlace={tools.place}
-        />
-      ) : (
-        <PhotoView photo={photo} sheet={sheet} title={title} />
-      )}
+      <PlaceOnPhoto
+        photo={photo}
+        sheet={sheet}
+        title={title}
+        path={hand && hand.on !== 'mark' ? hand.path : undefined}
+        held={held}
+        onPlace={hand ? tools.place : null}
+      />
       <InHand tools={tools} />
       <MarksOn photo={photo} sheet={sheet} held={held} onPick={pick} />
       <LinesOn photo={photo} sheet={sheet} />
@@ -86,11 +86,10 @@ function InHand({ tools }: { tools: HandTools }) {
   if (!hand) return null;
   const { moves } = hand.on === 'mark' ? hand : { moves: null };
   const path = hand.on === 'mark' ? [] : hand.path;
-  const taken = hand.on !== 'mark' || moves !== null || hand.point === null;
   return (
     <>
       <p class="quiet small">{words.press}</p>
-      {taken && (
+      {tools.taken && (
         <div class="row">
           {hand.on === 'edge' && (
             <button type="button" class="button main grow" disabled={path.length < 2} onClick={tools.finish}>

@@ -1,4 +1,5 @@
-import { useState } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SheetPhoto } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { sayPhotos } from '../../../text/photos.ts';
@@ -78,9 +79,11 @@ const Tool = ({ name, onClick }: { name: string; onClick: () => void }) => (
   </button>
 );
 
-function Panel(props: { heading: string; onClose: () => void; children: preact.ComponentChildren }) {
+function Panel(props: { heading: string; onClose: () => void; children: ComponentChildren }) {
+  const panel = useRef<HTMLElement>(null);
+  useEffect(() => panel.current?.scrollIntoView({ block: 'nearest' }), []);
   return (
-    <section class="stack photo-panel" aria-label={props.heading}>
+    <section ref={panel} class="stack photo-panel" aria-label={props.heading}>
       <h2>{props.heading}</h2>
       {props.children}
       <button type="button" class="button plain" onClick={props.onClose}>

@@ -14,40 +14,45 @@ interface Props {
   path?: readonly Place[] | undefined;
   /** The mark that is moved: its ring is lit and the arrows begin there. */
   held?: SheetPhoto['marks'][number] | undefined;
-  onPlace: (at: Place) => void;
+  /** Null where there is nothing to place. */
+  onPlace: ((at: Place) => void) | null;
 }
 
-/** A picture on which places are pointed out, with a loupe beside the finger. */
+/** A picture with all that is on it, on which places are pointed out with a loupe beside the finger. */
 export function PlaceOnPhoto({ photo, sheet, title, path, held, onPlace }: Props) {
   const url = usePhotoUrl(photo.sha256);
   const element = useRef<HTMLButtonElement>(null);
-  const [shownIn, setShownIn] = useState<HTMLElement | null>(null);
-  const shown = useShownWidth(shownIn);
-  const pointing = usePointing(element, held ?? null, onPlace);
+  const [frame, setFrame] = useState<HTMLElement | null>(null);
+  const shown = useShownWidth(frame);
+  const pointing = usePointing(element, held ?? null, onPlace ?? (() => undefined));
   const { pressed, cross, on } = pointing;
   const words = sayPhotos();
   if (url === 'missing') return <p class="quiet">{words.missing}</p>;
   const box = cross ? (element.current?.getBoundingClientRect() ?? null) : null;
+  const size = { width: photo.width, height: photo.height };
   return (
     <>
-      <button
-        type="button"
-        class="photo placing"
-        ref={(button) => {
-          element.current = button;
-          setShownIn(button);
-        }}
-        aria-label={`${words.alt(title)}. ${words.markHere}`}
-        onPointerDown={on.down}
-        onPointerMove={on.move}
-        onPointerUp={on.up}
-        onPointerCancel={on.cancel}
-        onContextMenu={(event) => event.preventDefault()}
-        onKeyDown={on.key}
-      >
-        {url && <img src={url} alt="" width={photo.width} height={photo.height} draggable={false} />}
+      <div class="photo-frame held" ref={setFrame}>
+        {onPlace ? (
+          <button
+            type="button"
+            class="photo placing"
+            ref={element}
+            aria-label={`${words.alt(title)}. ${words.markHere}`}
+            onPointerDown={on.down}
+            onPointerMove={on.move}
+            onPointerUp={on.up}
+            onPointerCancel={on.cancel}
+            onContextMenu={(event) => event.preventDefault()}
+            onKeyDown={on.key}
+          >
+            {url && <img src={url} alt="" {...size} draggable={false} />}
+          </button>
+        ) : (
+          url && <img src={url} alt={words.alt(title)} {...size} />
+        )}
         <Overlay photo={photo} sheet={sheet} shown={shown} path={path} held={held?.id} />
-      </button>
+      </div>
       {url && pressed && <Loupe url={url} place={pressed.place} picture={pressed.picture} />}
       {url && cross && box && <Loupe url={url} place={cross} picture={box} />}
       {(held || cross) && <FineMoves nudge={pointing.nudge} put={pointing.put} ready={cross !== null} />}

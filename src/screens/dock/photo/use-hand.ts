@@ -11,6 +11,8 @@ export type Hand =
 
 export interface HandTools {
   hand: Hand | null;
+  /** It was taken up by the person, not asked for. */
+  taken: boolean;
   take(hand: Hand): void;
   /** Lets go of what was taken up; what is asked for is in the hand again. */
   drop(): void;
@@ -44,6 +46,7 @@ export function useHand(photo: SheetPhoto, asked: string | null): HandTools {
   };
   return {
     hand,
+    taken: taken !== null,
     take,
     drop,
     place,

@@ -78,6 +78,7 @@ export function StepScreen({ job, piece, stepKey, photos }: Props) {
 function Moves(props: { job: OpenJob; piece: string; step: Step; beside: (offset: number) => void }) {
   const { job, piece, step, beside } = props;
   const words = say().dock.step;
+  const taken = photosAt(step, job.sheet).length;
   return (
     <>
       <button type="button" class="button plain" onClick={() => beside(-1)}>
@@ -89,7 +90,8 @@ function Moves(props: { job: OpenJob; piece: string; step: Step; beside: (offset
       </button>
       {(step.on === 'reading' || step.on === 'run') && (
         <a class="button plain" href={routeHash({ at: 'step', job: job.id, piece, step: step.key, photos: true })}>
-          {words.photo(photosAt(step, job.sheet).length)}
+          {words.photo}
+          {taken > 0 && <span class="small number"> {taken}</span>}
         </a>
       )}
     </>

@@ -32,6 +32,16 @@ interface Props {
 /** Half a letter's height on the screen; it grows with the text a person has chosen. */
 const rem = (): number => Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
 
+let pen: CanvasRenderingContext2D | null = null;
+
+/** How wide a label is, in its size; the outline of its letters included. */
+function widthOf(text: string): number {
+  pen ??= document.createElement('canvas').getContext('2d');
+  if (!pen) return text.length;
+  pen.font = `700 100px ${getComputedStyle(document.body).fontFamily}`;
+  return pen.measureText(text).width / 100 + 0.2;
+}
+
 /** The width an element is shown at, CSS px; 0 until it is known. */
 export function useShownWidth(element: HTMLElement | null): number {
   const [width, setWidth] = useState(0);
@@ -50,11 +60,12 @@ export function Overlay({ photo, sheet, shown, lit, path, held, tappable }: Prop
   if (shown === 0) return null;
   const unit = (width / shown) * rem();
   const at = ({ x, y }: Place) => ({ x: x * width, y: y * height });
+  const size = unit * 0.9;
   const spots = [
-    ...photo.marks.map((mark) => ({ ...at(mark), text: markText(mark, sheet) })),
-    ...photo.lines.map((line) => ({ ...at(middleOf(line)), text: lineText(line, sheet) })),
-  ];
-  const places = placeLabels(spots, { width, height }, { size: unit * 0.9, ring: unit / 2 });
+    ...photo.marks.map((mark) => ({ ...at(mark), text: shortLabel(markText(mark, sheet)) })),
+    ...photo.lines.map((line) => ({ ...at(middleOf(line)), text: shortLabel(lineText(line, sheet)) })),
+  ].map((spot) => ({ ...spot, wide: widthOf(spot.text) * size }));
+  const places = placeLabels(spots, { width, height }, { size, ring: unit / 2 });
   const litOf = (part: PhotoMark | PhotoLine): boolean => isLit(part, lit) || held === part.id;
   return (
     <svg class="photo-marks" viewBox={`0 0 ${width} ${height}`} aria-hidden="true">
@@ -75,10 +86,10 @@ export function Overlay({ photo, sheet, shown, lit, path, held, tappable }: Prop
           class={litOf(part) ? 'lit' : ''}
           x={places[i]?.x ?? 0}
           y={places[i]?.y ?? 0}
-          font-size={unit * 0.9}
+          font-size={size}
           stroke-width={unit / 6}
         >
-          {shortLabel(spots[i]?.text ?? '')}
+          {spots[i]?.text}
         </text>
       ))}
     </svg>

@@ -19,21 +19,17 @@ export function PhotoView({ photo, sheet, title, lit, larger }: Props) {
   const [figure, setFigure] = useState<HTMLElement | null>(null);
   const shown = useShownWidth(figure);
   if (url === 'missing') return <p class="quiet">{sayPhotos().missing}</p>;
-  const picture = (
-    <>
-      {url && <img src={url} alt={sayPhotos().alt(title)} width={photo.width} height={photo.height} />}
-      <Overlay photo={photo} sheet={sheet} shown={shown} lit={lit} />
-    </>
-  );
-  if (!larger)
-    return (
-      <figure class="photo" ref={setFigure}>
-        {picture}
-      </figure>
-    );
+  const picture = url && <img src={url} alt={sayPhotos().alt(title)} width={photo.width} height={photo.height} />;
   return (
-    <button type="button" class="photo" ref={setFigure} aria-label={larger.name} onClick={larger.open}>
-      {picture}
-    </button>
+    <figure class="photo-frame" ref={setFigure}>
+      {larger ? (
+        <button type="button" class="photo" aria-label={larger.name} onClick={larger.open}>
+          {picture}
+        </button>
+      ) : (
+        picture
+      )}
+      <Overlay photo={photo} sheet={sheet} shown={shown} lit={lit} />
+    </figure>
   );
 }

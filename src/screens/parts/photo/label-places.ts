@@ -1,8 +1,8 @@
-/** Something to be labelled: a spot and how far its ring reaches. */
+/** Something to be labelled, and how wide its label is. */
 export interface Spot {
   x: number;
   y: number;
-  text: string;
+  wide: number;
 }
 
 /** Where a label stands: its left end on the base line, and the box it fills. */
@@ -19,8 +19,6 @@ export interface Box {
   bottom: number;
 }
 
-/** A letter of bold type is seldom wider than this share of its size. */
-const LETTER = 0.68;
 /** Of the size: how far a letter rises over the base line, and hangs below it. */
 const [RISE, FALL] = [0.95, 0.3];
 const LONGEST = 22;
@@ -40,14 +38,15 @@ export function placeLabels(
   const rings = spots.map(({ x, y }) => around(x, y, ring));
   const taken: Box[] = [];
   return spots.map((spot, i) => {
-    const wide = shortLabel(spot.text).length * LETTER * size;
+    const { wide } = spot;
+    const beside = Math.max(0, Math.min(spot.x - wide / 2, frame.width - wide));
     const gap = ring * 1.3;
     const middle = spot.y + (size * (RISE - FALL)) / 2;
     const candidates: [number, number][] = [
       [spot.x + gap, middle],
       [spot.x - gap - wide, middle],
-      [spot.x - wide / 2, spot.y + gap + size * RISE],
-      [spot.x - wide / 2, spot.y - gap - size * FALL],
+      [beside, spot.y + gap + size * RISE],
+      [beside, spot.y - gap - size * FALL],
     ];
     const others = rings.filter((_, k) => k !== i);
     const places = candidates.map(([x, y]) => placed(x, y, wide, size));
