@@ -59,7 +59,13 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
     case 'walk':
       return <Later key="walk" load={loadWalk} props={{ job, piece: at.piece }} />;
     case 'step':
-      return <Later key="step" load={loadStep} props={{ job, piece: at.piece, stepKey: at.step, photos: at.photos === true }} />;
+      return (
+        <Later
+          key="step"
+          load={loadStep}
+          props={{ job, piece: at.piece, stepKey: at.step, photos: at.photos === true }}
+        />
+      );
     case 'table': {
       const { piece, table, cell = null } = at;
       return <Later key={`table ${piece} ${table}`} load={loadTable} props={{ job, piece, table, cell }} />;

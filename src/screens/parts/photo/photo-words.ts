@@ -7,7 +7,7 @@ import {
   widthAtReference,
 } from '../../../core/job/index.ts';
 import { sayPhotos } from '../../../text/photos.ts';
-import { lengthText, pointLabel, readingName, wordsOfPiece } from '../../model/words.ts';
+import { lengthText, pointLabel, readingName, runTitle, shotTitle } from '../../model/words.ts';
 
 /** What a mark says: its point's label, or the note at the place. */
 export const markText = (mark: Pick<PhotoMark, 'point' | 'text'>, sheet: Sheet): string =>
@@ -15,9 +15,7 @@ export const markText = (mark: Pick<PhotoMark, 'point' | 'text'>, sheet: Sheet):
 
 export function edgeName(sheet: Sheet, id: string | null): string {
   const run = sheet.runs.find((candidate) => candidate.id === id);
-  if (!run) return '';
-  const title = run.slot === null ? undefined : wordsOfPiece(sheet, run.piece)?.runs[run.slot]?.title;
-  return title ?? run.points.map((point) => pointLabel(sheet, point)).join('–');
+  return run ? runTitle(sheet, run) : '';
 }
 
 /** A line by its name, and by its length where it is of known size. */
@@ -51,7 +49,7 @@ function wholeText(mm: number, { system }: Pick<Sheet, 'system'>): string {
 
 /** What a picture is of: the picture asked for, or the reading or edge it was taken at; null for one taken freely. */
 export function photoTitle(photo: Pick<SheetPhoto, 'piece' | 'slot' | 'reading' | 'run'>, sheet: Sheet): string | null {
-  if (photo.slot !== null) return wordsOfPiece(sheet, photo.piece)?.shots[photo.slot]?.title ?? photo.slot;
+  if (photo.slot !== null) return shotTitle(sheet, photo.piece, photo.slot);
   const reading = sheet.readings.find((candidate) => candidate.id === photo.reading);
   if (reading) return readingName(reading, sheet);
   return edgeName(sheet, photo.run ?? null) || null;
