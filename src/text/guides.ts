@@ -6,6 +6,10 @@ export type { PieceWords, PointWords };
 /** The words of each guide travel apart from the app's first load; they are read when a job with such a piece opens. */
 const loaders: Partial<Record<PieceKind, () => Promise<PieceWords>>> = {
   'tension-shade': () => import('./en/guides/tension-shade.ts').then((m) => m.tensionShade),
+  'cockpit-cover': () => import('./en/guides/cockpit-cover.ts').then((m) => m.cockpitCover),
+  'drop-curtain': () => import('./en/guides/drop-curtain.ts').then((m) => m.dropCurtain),
+  'mooring-cover': () => import('./en/guides/mooring-cover.ts').then((m) => m.mooringCover),
+  'enclosure-panel': () => import('./en/guides/enclosure-panel.ts').then((m) => m.enclosurePanel),
   'folding-top': () => import('./en/guides/folding-top.ts').then((m) => m.foldingTop),
   'box-cover': () => import('./en/guides/box-cover.ts').then((m) => m.boxCover),
   cushion: () => import('./en/guides/cushion.ts').then((m) => m.cushion),

@@ -7,5 +7,6 @@ export const CAUTIONS = [
   'lights-and-view',
   'loads',
   'engine-off',
+  'tow',
 ] as const;
 export type Caution = (typeof CAUTIONS)[number];

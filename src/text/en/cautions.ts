@@ -17,5 +17,6 @@ export const cautions = {
     'lights-and-view': 'The cloth must not hide navigation lights, the helm’s view, or a way out.',
     loads:
       'Shade poles pull hard. Holders that carry them are through-bolted with backing plates. Any load or size named here is advice: local rules and a licensed professional decide.',
+    tow: 'Nothing loose on the boat under tow, and nothing that can work loose: straps all round, poles down, stop and look after the first mile.',
   } satisfies Record<Caution, string>,
 };

@@ -20,6 +20,13 @@ const effort = (
   more: Partial<Effort> = {},
 ): Effort => ({ answers, walk, again, fasteners: 0, placeless: [], takesOn: false, ...more });
 
+/** The edges of a panel, all bent one way. */
+const bent = (edges: string, way: string): Effort['answers'] =>
+  Object.fromEntries(edges.split(' ').map((edge) => [`${edge}-edge`, way]));
+/** Tapes that run nearly level hardly feel a height. */
+const HEIGHTS = ['h-P3', 'h-P2', 'h-P1', 'h-N', 'h-S1', 'h-S2', 'h-S3'];
+const UNPROPPED = { 'aft-top': 'nothing', 'fore-top': 'nothing' };
+
 /** Each guide as it opens, and with every answer that makes it ask for something else. */
 export const EFFORTS: Partial<Record<PieceKind, readonly Effort[]>> = {
   'tension-shade': [
@@ -32,6 +39,47 @@ export const EFFORTS: Partial<Record<PieceKind, readonly Effort[]>> = {
       fasteners: 32,
       placeless: ['K2', 'K3'],
     }),
+  ],
+  'cockpit-cover': [
+    effort({ cleats: 'outside' }, 17, ['h-X'], { fasteners: 57, placeless: ['X'] }),
+    effort({ cleats: 'outside', 'aft-edge': 'belly', 'fore-edge': 'hollow', support: 'none' }, 24, [], {
+      fasteners: 57,
+    }),
+    effort({ cleats: 'outside', 'aft-edge': 'hollow', 'fore-edge': 'belly', support: 'none' }, 24, [], {
+      fasteners: 57,
+    }),
+    effort(
+      { cleats: 'outside', 'aft-edge': 'down-transom', 'fore-edge': 'up-hardtop', support: 'none' },
+      21,
+      ['drop-aft-port', 'drop-aft-starboard', 'drop-fore-port', 'drop-fore-starboard', 'hardtop-width'],
+      { fasteners: 57 },
+    ),
+  ],
+  'drop-curtain': [
+    effort({ lands: 'on-deck' }, 8, ['P1-P3', 'S1-S3'], { fasteners: 44 }),
+    effort({ 'top-edge': 'belly', 'bottom-edge': 'belly' }, 17, ['P1-P3', 'S1-S3', 'below-edge'], { fasteners: 44 }),
+    effort({ ...bent('top port bottom starboard', 'belly'), split: 'one' }, 32, ['below-edge'], { fasteners: 44 }),
+    effort({ ...bent('top port bottom starboard', 'hollow'), split: 'two' }, 39, ['below-edge'], { fasteners: 44 }),
+  ],
+  'mooring-cover': [
+    effort({}, 37, [...HEIGHTS, 'over-foredeck', 'skirt']),
+    effort({ ...UNPROPPED, held: 'snaps' }, 29, [...HEIGHTS, 'over-foredeck', 'skirt'], { fasteners: 75 }),
+    effort({ held: 'cord-and-straps' }, 38, [...HEIGHTS, 'over-foredeck', 'skirt'], { fasteners: 38 }),
+  ],
+  'enclosure-panel': [
+    effort({ level: 'not-needed', overlap: 'none' }, 8, ['A-D', 'B-C'], { fasteners: 40 }),
+    effort(
+      { ...bent('top right bottom left', 'belly'), split: 'one', window: 'framed' },
+      35,
+      ['level-left', 'level-right', 'window-margin', 'overlap-width'],
+      { fasteners: 41 },
+    ),
+    effort(
+      { ...bent('top right bottom left', 'hollow'), split: 'two' },
+      41,
+      ['level-left', 'level-right', 'overlap-width'],
+      { fasteners: 41 },
+    ),
   ],
   'folding-top': [
     effort({}, 39),

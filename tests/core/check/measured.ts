@@ -1,7 +1,7 @@
 import { sigmaOf } from '../../../src/core/check/index.ts';
 import { declarePiece } from '../../../src/core/guide/index.ts';
 import type { guides } from '../../../src/core/guide/pieces/index.ts';
-import type { PieceDeclaration, Side, Who } from '../../../src/core/job/index.ts';
+import type { PieceDeclaration, SheetRun, Side, Who } from '../../../src/core/job/index.ts';
 import { apart, installer, Job, uuid } from './build.ts';
 
 type Guide = (typeof guides)[number];
@@ -87,6 +87,8 @@ export class Measured {
   takes = 0;
   readonly #manner: Manner;
   readonly #choices = new Map<string, string>();
+  /** As the answers stand: an edge passes only the points that are asked for. */
+  readonly #runs: readonly SheetRun[];
   readonly #places: ReadonlyMap<string, Place>;
 
   constructor(guide: Guide, manner: Manner = {}) {
@@ -103,6 +105,7 @@ export class Measured {
       }),
     );
     this.#answer();
+    this.#runs = this.job.sheet().runs;
     for (const { slot, when } of this.piece.readings)
       if (slot !== null && this.#holds(when) && !manner.open?.includes(slot)) {
         this.read(slot);
@@ -151,7 +154,7 @@ export class Measured {
   /** True length of a slot, mm. */
   length(slot: string): number {
     const { id, kind, points, toward, baseline = [] } = this.#reading(slot);
-    const run = this.piece.runs.find(({ whole }) => whole === id);
+    const run = this.#runs.find(({ whole }) => whole === id);
     const along = (run?.points ?? points).map((point) => this.#place(point));
     const chords = along.slice(1).reduce((sum, place, i) => sum + apart(along[i] ?? place, place), 0);
     const [tip] = along;

@@ -113,6 +113,14 @@ describe(`${key}, loud`, () => {
     expect(ids()).not.toContain(readingId('A-C'));
     expect(ids()).toHaveLength(4);
   });
+  it('wants a girth a second time along which no fasteners were measured', () => {
+    const over = { name: 'over', kind: 'girth' as const, points: ['A', 'B'] };
+    const job = new Job().piece({ points: BOX, flat: true, readings: [...Object.keys(LENGTHS), over] });
+    job.takes({ ...LENGTHS, over: 2060 });
+    expect(found(job).map(({ subjects }) => subjects[0]?.id)).toEqual([readingId('over')]);
+    job.take('over', 2062);
+    expect(found(job)).toEqual([]);
+  });
   it('wants a reading a second time that reaches no point of the shape', () => {
     const measured = new Measured(bow);
     expect(named(measured)).toEqual(['h-G']);
