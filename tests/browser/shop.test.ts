@@ -75,9 +75,7 @@ describe.each([
       await phone.open(`#/bench/${job}`);
       const limits = page.getByRole('region', { name: 'Judged by' });
       await limits.getByText('This job is judged by the limits of Harbour Canvas:').waitFor();
-      await limits
-        .getByText('Edges, fasteners and tracks, within: 3/8" (9.5 mm) (default about 1/4" (6 mm))')
-        .waitFor();
+      await limits.getByText('Edges, fasteners and tracks, within: 3/8" (9.5 mm), default about 1/4" (6 mm)').waitFor();
       await page.getByRole('button', { name: 'Not judged by the default limits' }).click();
       await shot(page, `shop-${screen}-judged`);
       await phone.open('#/bench');

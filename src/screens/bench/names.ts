@@ -51,7 +51,7 @@ export const readingValue = (reading: SheetReading, sheet: Sheet): string =>
 
 /** What the sister boat measured there; for the bench only, since it would lead whoever reads the tape. */
 export const expectedText = ({ expected, kind }: SheetReading, sheet: Sheet): string =>
-  expected === null ? '' : sayShop().sister.expected(expected.from, valueText(expected.value, kind, sheet));
+  expected === null ? '' : sayShop().sister.expected(valueText(expected.value, kind, sheet));
 
 /** Everybody who had a hand in a reading, each once. */
 export function readBy(reading: SheetReading): string {

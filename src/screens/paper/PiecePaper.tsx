@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { sayShop } from '../../text/shop.ts';
 import type { OpenJob } from '../model/open-job.ts';
+import { routeHash } from '../model/route.ts';
 import { TopBar } from '../parts/TopBar.tsx';
 import { Paper } from './Paper.tsx';
 
@@ -14,5 +15,11 @@ export function PiecePaper({ job, piece }: { job: OpenJob; piece: string }) {
         <TopBar back={{ at: 'job', job: job.id }} title={sayShop().paper.noPiece} />
       </div>
     );
-  return <Paper piece={shown} back={{ at: 'job', job: job.id }} />;
+  return (
+    <Paper piece={shown} back={{ at: 'job', job: job.id }}>
+      <a class="button wide" href={routeHash({ at: 'walk', job: job.id, piece })}>
+        {sayShop().paper.typeIn}
+      </a>
+    </Paper>
+  );
 }

@@ -21,17 +21,22 @@ export function blocksOf(content: PaperContent): Block[] {
   return [
     { key: 'head', columns: false, keep: false, show: () => <HeadBlock content={content} /> },
     { key: 'points', columns: false, keep: false, show: () => <PointsBlock content={content} /> },
-    ...content.steps.flatMap((step) => [...before(step, content), ...blocksOfStep(step, content)]),
+    ...content.steps.flatMap((step, index) => [
+      ...before(step, content.steps[index - 1], content),
+      ...blocksOfStep(step, content),
+    ]),
     { key: 'end', columns: false, keep: false, show: () => <EndBlock content={content} /> },
   ];
 }
 
-/** Above a step: what can hurt somebody there, and under which condition it is asked at all. */
-function before({ number, step, when }: PaperStep, content: PaperContent): Block[] {
+/** Above a step: what can hurt somebody there, and under which condition it is asked at all, said once for several in a row. */
+function before({ number, step, when }: PaperStep, last: PaperStep | undefined, content: PaperContent): Block[] {
   const words = sayShop().paper;
+  // Between readings these lines stand under the same column heads.
+  const columns = step.on === 'reading';
   const blocks: Block[] = step.cautions.map((caution) => ({
     key: `${number} ${caution}`,
-    columns: false,
+    columns,
     keep: true,
     show: () => (
       <p class="paper-caution">
@@ -39,14 +44,11 @@ function before({ number, step, when }: PaperStep, content: PaperContent): Block
       </p>
     ),
   }));
-  if (!when) return blocks;
+  if (!when || JSON.stringify(when) === JSON.stringify(last?.when)) return blocks;
   const question = wordsOfPiece(content.sheet, content.piece)?.questions[when.question];
   const choices = when.is.map((choice) => question?.choices[choice] ?? choice);
   const text = words.onlyIf(question?.title ?? when.question, choices);
-  return [
-    ...blocks,
-    { key: `${number} when`, columns: false, keep: true, show: () => <p class="paper-when">{text}</p> },
-  ];
+  return [...blocks, { key: `${number} when`, columns, keep: true, show: () => <p class="paper-when">{text}</p> }];
 }
 
 function blocksOfStep({ number, step }: PaperStep, content: PaperContent): Block[] {

@@ -87,6 +87,7 @@ export const shop = {
     noPiece: 'This piece is not in the job.',
     how: 'Prints on A4 and on Letter. Typed in afterwards, the steps have the same order and the same numbers.',
     print: 'Print',
+    typeIn: 'Type it in: all steps and tables',
     making: 'Making the sheet…',
     page: (page: number, of: number) => `Page ${page} of ${of}`,
     foot: 'Write what the tape says. A value that was wrong is struck through, never overwritten.',
@@ -159,7 +160,7 @@ export const shop = {
     own: (name: string) => `This job is judged by the limits of ${name}:`,
     ownNameless: 'This job is judged by the shop’s own limits:',
     usual: 'This job is judged by the default limits.',
-    line: (name: string, value: string, usual: string) => `${name}: ${value} (default ${usual})`,
+    line: (name: string, value: string, usual: string) => `${name}: ${value}, default ${usual}`,
     differ: 'Your shop settings say something else now.',
     would: (name: string, now: string, then: string) => `${name}: ${now} here, ${then} in the settings`,
     notice: 'Not judged by the default limits',
@@ -179,7 +180,7 @@ export const shop = {
       count === 1
         ? 'One reading is doubted here; it is asked again, without a value to compare with.'
         : `${count} readings are doubted here; they are asked again, without a value to compare with.`,
-    expected: (from: string, value: string) => `${from}: ${value}`,
+    expected: (value: string) => `sister: ${value}`,
     both: (here: string, there: string, from: string) => `Here ${here}, ${from} ${there}.`,
   },
 };

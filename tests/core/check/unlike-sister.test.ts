@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { PointRole } from '../../../src/core/job/index.ts';
+import { judge, solutionOf } from '../../../src/core/check/index.ts';
+import { measuredAsDrawn } from '../../../src/core/cloth/as-drawn.ts';
+import { declarePiece } from '../../../src/core/guide/index.ts';
+import { guides } from '../../../src/core/guide/pieces/index.ts';
+import { sisterOf } from '../../../src/core/job/again/index.ts';
+import { fold, type PointRole } from '../../../src/core/job/index.ts';
 import { findings as texts } from '../../../src/text/en/findings.ts';
-import { Job, owner, type PieceSpec, pieceId, readingId } from './build.ts';
+import { Job, owner, type PieceSpec, pieceId, readingId, uuid } from './build.ts';
 
 const key = 'unlike-sister';
 const role = (points: string[], of: PointRole) => Object.fromEntries(points.map((point) => [point, of]));
@@ -132,3 +137,64 @@ describe(key, () => {
     }
   });
 });
+
+describe('a sister boat', () => {
+  const options = (space: string) => {
+    let n = 0;
+    return {
+      system: 'metric',
+      fraction: 16,
+      at: '2026-05-04T09:00:00Z',
+      newId: () => uuid(`${space} ${n++}`),
+    } as const;
+  };
+  const [guide] = guides.filter(({ kind }) => kind === 'tension-shade');
+  if (!guide) throw new Error('there is no guide of a shade');
+  const piece = declarePiece(guide, 'Shade', options('piece').newId);
+  // A boat whose starboard side stands a little higher and further forward than the guide's.
+  for (const point of piece.points) if (point.nominal && point.sides.includes('starboard')) point.nominal[2] += 14;
+  const first = fold(measuredAsDrawn(piece, options('first')));
+  const places = new Map(
+    (solutionOf(judge(first).pieces.get(piece.id)?.adjustment ?? never())?.points ?? []).map(({ id, position }) => [
+      id,
+      [...position] as [number, number, number],
+    ]),
+  );
+  const start = sisterOf(measuredAsDrawn(piece, options('first')), {
+    newId: options('again').newId,
+    from: 'Perla',
+    places,
+  });
+  const [again] = start.pieces;
+  if (!again) throw new Error('the sister has no piece');
+  /** The sister measured on the shape the first boat was found to have, with some readings longer by mm. */
+  const measured = (longer: Record<string, number>) => {
+    const entries = measuredAsDrawn(again, options('second'));
+    const made = new Job();
+    for (const { kind, payload } of entries.slice(1)) {
+      const slot = again.readings.find(({ id }) => id === payload.reading)?.slot ?? '';
+      made.add(
+        kind,
+        kind === 'take.add' ? { ...payload, value: Number(payload.value) + (longer[slot] ?? 0) } : payload,
+      );
+    }
+    for (const known of start.expected) made.add('reading.expect', known);
+    return judge(made.sheet());
+  };
+
+  it('that is built alike is solved on the shape of the first, and nothing is doubted', () => {
+    const { findings, pieces } = measured({});
+    expect(start.expected.length).toBeGreaterThanOrEqual(10);
+    expect(pieces.get(again.id)).toMatchObject({ complete: true, slips: null, adjustment: { state: 'solved' } });
+    expect(findings.filter(({ rule }) => rule === key)).toEqual([]);
+  });
+
+  it('shows a slip in the very reading, before anything else could', () => {
+    const { findings } = measured({ 'A-B': 50 });
+    expect(findings.filter(({ rule }) => rule === key)).toMatchObject([{ slot: 'A-B', numbers: { difference: 50 } }]);
+  });
+});
+
+function never(): never {
+  throw new Error('the first boat has no shape');
+}
