@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { outlineOf } from '../../../src/core/geometry/index.ts';
 import { declarePiece, nextOpen, stepsOf } from '../../../src/core/guide/index.ts';
 import { guideOf, guides } from '../../../src/core/guide/pieces/index.ts';
 import { fold, PieceDeclaration } from '../../../src/core/job/index.ts';
@@ -135,5 +136,32 @@ describe('steps', () => {
     const sheet = fold(phone.entries);
     expect(sheet.readings.map((one) => one.id)).toContain(reading);
     expect(stepsOf(sheet, cover.id).map(({ key }) => key)).toEqual(before);
+  });
+});
+
+describe('the line round a piece as its guide declares it', () => {
+  const round = (kind: (typeof guides)[number]['kind'], answers: Record<string, string> = {}): string[] => {
+    const guide = guideOf(kind);
+    if (!guide) throw new Error(`no guide of ${kind}`);
+    const piece = declarePiece(guide, 'a piece', ids());
+    const phone = new Phone();
+    phone.does('job.open', { name: '', system: 'metric', fraction: 16 });
+    phone.does('piece.add', piece);
+    for (const [slot, choice] of Object.entries(answers))
+      phone.does('question.answer', { piece: piece.id, slot, choice, text: '' });
+    const sheet = fold(phone.entries);
+    const outline = outlineOf(sheet, piece.id)?.points ?? [];
+    return outline.map((point) => sheet.points.find((one) => one.id === point)?.label ?? '?');
+  };
+
+  it.each([
+    ['folding-top', { bows: 'two' }, ['P1', 'S1', 'S2', 'P2']],
+    ['folding-top', { bows: 'three' }, ['P1', 'S1', 'S3', 'P3']],
+    ['folding-top', { bows: 'four' }, ['P1', 'S1', 'S4', 'P4']],
+    ['box-cover', {}, ['B1', 'B2', 'B3', 'B4']],
+    ['cushion', { outline: 'two-tapes' }, ['L', 'E1', 'E2', 'E3', 'E4', 'E5', 'E6', 'R']],
+    ['cushion', { front: 'belly', hinge: 'one' }, ['L', 'E1', 'E2', 'E3', 'E4', 'E5', 'E6', 'R', 'N']],
+  ] as const)('%s %j', (kind, answers, labels) => {
+    expect(round(kind, answers)).toEqual(labels);
   });
 });

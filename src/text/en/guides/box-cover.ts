@@ -8,7 +8,7 @@ const corner = (name: string, foot: boolean): PointWords => ({
 
 const square = (top: string, feet: string): { title: string; how: string } => ({
   title: `${top} square to the deck`,
-  how: `A straight line of sight or a board across ${feet}. From there square up to ${top}, not along the side.`,
+  how: `A board across ${feet}. From it square up to ${top}.`,
 });
 
 export const boxCover: PieceWords = {

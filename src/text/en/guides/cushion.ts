@@ -90,8 +90,8 @@ export const cushion: PieceWords = {
       choices: { square: 'Square', rounded: 'Rounded' },
     },
     bevel: {
-      title: 'Its back edge, seen from the end?',
-      help: 'Against a hull side the lower edge lies further in.',
+      title: 'A bevel behind?',
+      help: 'Look at the back edge from its end. Against a hull side the lower edge lies further in.',
       choices: { square: 'Square', undercut: 'Lower edge further in', flared: 'Lower edge further out' },
     },
     fastening: {

@@ -35,18 +35,19 @@ const gaps: GuideStep[] = BACK.slice(1).map((point, i) => tape(BACK[i] ?? '', po
 export const cushion: Guide = {
   kind: 'cushion',
   flat: true,
+  // In order round, for that is the line the shop is shown; the ends of a hinge are marks within it.
   points: [
     at('L', ['port', 'aft'], 0, 700),
-    at('R', ['starboard', 'aft'], 0, -700),
     at('E1', ['port'], 420, 690),
     at('E2', ['port', 'forward'], 560, 430),
     at('E3', ['forward'], 600, 140),
     at('E4', ['forward'], 600, -140),
     at('E5', ['starboard', 'forward'], 560, -430),
     at('E6', ['starboard'], 420, -690),
+    at('R', ['starboard', 'aft'], 0, -700),
     at('N', ['aft'], 0, 0),
-    at('H1', ['aft'], 0, 200),
-    at('H2', ['forward'], 600, 200),
+    { ...at('H1', ['aft'], 0, 200), role: 'mark' },
+    { ...at('H2', ['forward'], 600, 200), role: 'mark' },
   ],
   walk: [
     ask('what', ['cushion', 'bolster', 'carpet'], { cautions: ['engine-off', 'footing'] }),
@@ -67,7 +68,7 @@ export const cushion: Guide = {
     ...tapes('N', ['E2', 'E5'], CURVED),
     ask('hinge', ['none', 'one']),
     ...tapes('H1', ['L', 'E1', 'E6'], HINGED),
-    ...tapes('H2', ['L', 'R', 'H1'], HINGED),
+    ...tapes('H2', ['L', 'R', 'E6'], HINGED),
     sizeOf('thickness', 'thickness', [], whenIs('what', 'cushion', 'bolster')),
     ask('corners', ['square', 'rounded']),
     sizeOf('radius', 'radius', ['E1'], whenIs('corners', 'rounded')),
@@ -88,7 +89,7 @@ export const cushion: Guide = {
     inTheWayQuestion,
     ask('fabric', ['as-before', 'coated', 'woven', 'shop-decides'], { needed: false, words: true }),
   ],
-  boxes: [['L', 'E1', 'E6', 'R']],
+  boxes: [],
   pairs: [
     ['L', 'R'],
     ['E1', 'E6'],
