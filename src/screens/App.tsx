@@ -1,6 +1,5 @@
 import { useEffect } from 'preact/hooks';
 import { say } from '../text/index.ts';
-import { JobScreen } from './dock/JobScreen.tsx';
 import { JobsScreen } from './dock/JobsScreen.tsx';
 import { gone } from './model/gone.ts';
 import { type OpenJob, writeBack } from './model/open-job.ts';
@@ -12,6 +11,7 @@ import { bring, Later } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
 import { WithJob } from './parts/WithJob.tsx';
 
+const loadJob = () => import('./dock/JobScreen.tsx').then((m) => m.JobScreen);
 const loadWalk = () => import('./dock/WalkScreen.tsx').then((m) => m.WalkScreen);
 const loadTable = () => import('./dock/table/TableScreen.tsx').then((m) => m.TableScreen);
 const loadChange = () => import('./dock/change/ChangeScreen.tsx').then((m) => m.ChangeScreen);
@@ -21,7 +21,9 @@ const loadStep = () => import('./dock/step/StepScreen.tsx').then((m) => m.StepSc
 export function App() {
   const at = route.value;
   // Not with the first screen, but there before anybody has chosen a job.
-  useEffect(() => void bring(loadStep).catch(() => undefined), []);
+  useEffect(() => {
+    void Promise.all([bring(loadJob), bring(loadWalk), bring(loadStep)]).catch(() => undefined);
+  }, []);
   return (
     <>
       <Notices />
@@ -80,6 +82,14 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
           props={{ job }}
         />
       );
+    case 'things':
+      return (
+        <Later
+          key="things"
+          load={() => import('./dock/things/ThingsScreen.tsx').then((m) => m.ThingsScreen)}
+          props={{ job, piece: at.piece, thing: at.thing }}
+        />
+      );
     case 'leave':
       return (
         <Later key="leave" load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />
@@ -89,7 +99,7 @@ function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: Ope
         <Later key="send" load={() => import('./dock/SendScreen.tsx').then((m) => m.SendScreen)} props={{ job }} />
       );
     default:
-      return <JobScreen job={job} />;
+      return <Later key="job" load={loadJob} props={{ job }} />;
   }
 }
 

@@ -132,3 +132,57 @@ test('a whole edge that could not be measured says why, until something is told 
     await page.getByTestId('run-done').waitFor();
   });
 });
+
+test('a cleat under the cloth that must stay free is noticed; a light is placed by two tapes and drawn', async () => {
+  await withPhone(app.url, {}, async (phone) => {
+    const installer = new Installer(phone);
+    const { page } = phone;
+    await installer.begin('M. Sample', 'Perla', 'Sam');
+    await installer.addPiece('Open-bow cover');
+    await page.getByRole('link', { name: /All steps/ }).tap();
+    await page.getByRole('link', { name: 'Things in the way' }).tap();
+    await page.getByRole('heading', { name: 'In the way', exact: true }).waitFor();
+    await shots(page, 'things-none');
+
+    await installer.tap('Cleat');
+    await page.getByRole('heading', { name: 'Cleat C1' }).waitFor();
+    await shots(page, 'thing-point');
+    await page.getByTestId('point').tap({ position: { x: 150, y: 120 } });
+    await installer.tap('Under the cloth');
+    await installer.tap('Yes');
+    await page.getByText('C1 must stay free, and the cloth lies over it without a cut-out.').waitFor();
+    await shots(page, 'thing-covered');
+    await expectAccessible(page);
+    await page.getByTestId('thing-done').tap();
+
+    await installer.tap('Light');
+    await page.getByRole('heading', { name: 'Light L1' }).waitFor();
+    await page.getByText(/must not hide navigation lights/).waitFor();
+    await installer.understandCautions();
+    await page.getByTestId('point').tap({ position: { x: 220, y: 110 } });
+    await installer.tap('Cut-out round it');
+    await installer.tap('Yes');
+    await page.getByRole('heading', { name: 'How is its place measured?' }).waitFor();
+    await shots(page, 'thing-place');
+    await installer.tap('Two tapes from marks');
+    for (const text of ['40', '48 1/2']) {
+      await page.getByText(/^Hook on .*Taut to the middle of L1\.$/).waitFor();
+      await installer.type(text);
+      await installer.next();
+      await page.locator('.step-read li').getByText(`${text}"`).waitFor();
+    }
+    await installer.tap('Diameter');
+    await installer.type('6');
+    await installer.next();
+    await page.getByRole('button', { name: 'Diameter 6"' }).waitFor();
+    await shots(page, 'thing-told');
+    await expectAccessible(page);
+    await page.getByTestId('thing-done').tap();
+    await page.getByRole('link', { name: /^Light L1/ }).waitFor();
+    expect(await page.locator('circle.thing').count()).toBe(2);
+    await shots(page, 'things-list');
+
+    await page.getByRole('link', { name: 'Back to the walk' }).tap();
+    await page.getByRole('link', { name: 'Things in the way (2)' }).waitFor();
+  });
+});

@@ -18,6 +18,8 @@ const routes: Route[] = [
   { at: 'change', job: 'j', piece: 'p', what: 'points' },
   { at: 'step', job: 'j', piece: 'p', step: 'A-B', photos: true },
   { at: 'details', job: 'j' },
+  { at: 'things', job: 'j', piece: 'p', thing: null },
+  { at: 'things', job: 'j', piece: 'p', thing: 't' },
   { at: 'leave', job: 'j' },
   { at: 'send', job: 'j' },
   { at: 'inbox' },

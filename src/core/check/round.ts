@@ -21,7 +21,7 @@ export interface RoundPoint {
 
 /**
  * The points of a piece in the order a person comes to them on the walk, each with how it stands. Points without any
- * reading are left out: pictures and edges speak of them.
+ * reading are left out: pictures and edges speak of them. So are things in the way, which have a list of their own.
  */
 export function roundOf(
   sheet: Sheet,
@@ -37,9 +37,12 @@ export function roundOf(
   const controls = new Map(solution?.readings.map(({ id, control }) => [id, control]));
   const standing = findings.filter(({ accepted, severity }) => accepted === null && severity !== 'note');
   const spokenOf = new Set(standing.filter(speaksUp).flatMap(({ subjects }) => subjects.map(({ id }) => id)));
-  // Where a mark was before it was moved, nobody comes to any more.
-  const gone = new Set(sheet.points.flatMap(({ id, replacedBy }) => (replacedBy === null ? [] : [id])));
-  const points = [...new Set(inWalk.flatMap((reading) => reading.points))].filter((point) => !gone.has(point));
+  // Where a mark was before it was moved, nobody comes to any more; things in the way have a list of their own.
+  const left = new Set<string | null>([
+    ...sheet.points.flatMap(({ id, replacedBy }) => (replacedBy === null ? [] : [id])),
+    ...sheet.obstructions.map((thing) => thing.point),
+  ]);
+  const points = [...new Set(inWalk.flatMap((reading) => reading.points))].filter((point) => !left.has(point));
   return points.map((point): RoundPoint => {
     const own = inWalk.filter((reading) => reading.points.includes(point));
     const open = own.filter((reading) => reading.needed && reading.state === 'open');

@@ -11,5 +11,5 @@ export {
   type SpacingLimits,
   usualRow,
 } from './even-spacing.ts';
-export { type PieceSketch, type Place, sketchPiece } from './sketch-piece.ts';
+export { drawnTowards, type PieceSketch, type Place, sketchPiece } from './sketch-piece.ts';
 export { runPlaces, type Station, stationsOn } from './stations.ts';

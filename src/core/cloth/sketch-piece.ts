@@ -16,8 +16,8 @@ export interface PieceSketch {
  */
 export function sketchPiece(sheet: Sheet, pieceId: string, adjusted: ReadonlyMap<string, Place> = NONE): PieceSketch {
   const piece = sheet.pieces.find((candidate) => candidate.id === pieceId);
-  const points = sheet.points.filter((point) => point.pieces.includes(pieceId));
-  const towards = polesStandAft(sheet, pieceId) ? -1 : 1;
+  const points = sheet.points.filter((point) => point.pieces.includes(pieceId) && isPlaceable(point, sheet, adjusted));
+  const towards = drawnTowards(sheet, pieceId);
   const plane = planeOf(points.flatMap(({ nominal }) => (nominal ? [nominal] : [])));
   const nominal = points.map((point, i): Place => {
     const [x, y, z] = point.nominal ?? offPlane(plane, onCircle(i, points.length));
@@ -33,7 +33,9 @@ export function sketchPiece(sheet: Sheet, pieceId: string, adjusted: ReadonlyMap
     const a = first === undefined ? undefined : index.get(first);
     const b = second === undefined ? undefined : index.get(second);
     if (reading.kind === 'straight' && a !== undefined && b !== undefined && a !== b && reading.value > 0) {
-      links.push({ a, b, length: reading.value, weight: 1 });
+      // A thing in the way stands where somebody pointed until the shape places it: it pulls at no point of the cloth.
+      if (points[a]?.role !== 'obstruction' && points[b]?.role !== 'obstruction')
+        links.push({ a, b, length: reading.value, weight: 1 });
       for (const id of [first, second]) if (id !== undefined) measured.add(id);
     } else if (isOverFrame(reading) && a !== undefined && !piece?.flat) heights.push({ i: a, z: reading.value });
   }
@@ -58,14 +60,21 @@ export function sketchPiece(sheet: Sheet, pieceId: string, adjusted: ReadonlyMap
 /** Over a string or another plane a height is no z. */
 const isOverFrame = ({ kind, baseline = [] }: SheetReading): boolean => kind === 'height' && baseline.length === 0;
 
+/** A thing in the way that nobody pointed at or taped is drawn nowhere, rather than anywhere. */
+const isPlaceable = ({ id, role, nominal }: SheetPoint, { readings }: Sheet, adjusted: ReadonlyMap<string, Place>) =>
+  role !== 'obstruction' ||
+  nominal !== null ||
+  adjusted.has(id) ||
+  readings.some(({ points, value }) => value !== null && points.includes(id));
+
 const NONE: ReadonlyMap<string, Place> = new Map();
 
 const placesOf = (points: readonly SheetPoint[], places: readonly Place[]): Map<string, Place> =>
   new Map(points.map((point, i) => [point.id, places[i] ?? [0, 0, 0]]));
 
-/** The guide has the poles forward of the hardtop; over the cockpit they stand aft of it. */
-const polesStandAft = (sheet: Sheet, pieceId: string): boolean =>
-  sheet.questions.some((q) => q.piece === pieceId && q.slot === 'over' && q.choice === 'cockpit');
+/** Which way x is drawn: the guide has the poles forward of the hardtop; over the cockpit they stand aft of it. */
+export const drawnTowards = (sheet: Sheet, pieceId: string): 1 | -1 =>
+  sheet.questions.some((q) => q.piece === pieceId && q.slot === 'over' && q.choice === 'cockpit') ? -1 : 1;
 
 /** Points without a nominal place start on a circle, so that no two coincide. */
 function onCircle(i: number, count: number): Point2 {

@@ -11,6 +11,7 @@ export {
   type Plane,
   planeOf,
   seenAs,
+  seenFrom,
 } from './plane.ts';
 export {
   boundingBox,

@@ -71,3 +71,14 @@ const SEEN: Readonly<Record<Face, (place: Point3) => Point2>> = {
 
 /** A place as it is seen: to the right, and up. */
 export const seenAs = (face: Face, place: Point3): Point2 => SEEN[face](place);
+
+const UNSEEN: Readonly<Record<Face, (right: number, up: number) => Point3>> = {
+  plan: (right, up) => [up, -right, 0],
+  port: (right, up) => [-right, 0, up],
+  starboard: (right, up) => [right, 0, up],
+  astern: (right, up) => [0, -right, up],
+  ahead: (right, up) => [0, right, up],
+};
+
+/** The place in the plane of a face that is seen so far to the right and up; how deep it lies cannot be seen. */
+export const seenFrom = (face: Face, [right, up]: Point2): Point3 => UNSEEN[face](right, up);

@@ -16,6 +16,7 @@ import {
   LineMeasured,
   NoValue,
   ObstructionKind,
+  Position,
   Presence,
   Prose,
   Pull,
@@ -182,6 +183,8 @@ export const payloads = {
     z.object({ obstruction: Id, field: z.literal('treatment'), value: Treatment }),
     z.object({ obstruction: Id, field: z.literal('needed'), value: z.enum(['yes', 'no']) }),
     z.object({ obstruction: Id, field: z.literal('note'), value: Line }),
+    /** Where somebody pointed: a start for drawing and for telling two places apart, never evidence. */
+    z.object({ obstruction: Id, field: z.literal('near'), value: Position }),
   ]),
   'obstruction.drop': z.object({ obstruction: Id, reason: Line }),
   /** basis: the state the finding spoke of; when it changes, the acceptance lapses. */

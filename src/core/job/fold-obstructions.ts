@@ -1,7 +1,7 @@
 import type { Pieces } from './fold-pieces.ts';
 import { type Gathered, loose, signed } from './gather.ts';
 import type { Registers } from './registers.ts';
-import type { Obstruction } from './sheet.ts';
+import type { Obstruction, SheetPoint } from './sheet.ts';
 
 /** The things in the way of the cloth, without those that were taken off the list. */
 export function foldObstructions(gathered: Gathered, registers: Registers, { ids }: Pieces): Obstruction[] {
@@ -17,7 +17,8 @@ export function foldObstructions(gathered: Gathered, registers: Registers, { ids
     if (!found.has(payload.obstruction)) loose(gathered, entry);
   for (const { entry, payload } of gathered.of('obstruction.set')) {
     if (!found.has(payload.obstruction)) loose(gathered, entry);
-    registers.set(`obstruction:${payload.obstruction}:${payload.field}`, entry, payload.value);
+    if (payload.field !== 'near')
+      registers.set(`obstruction:${payload.obstruction}:${payload.field}`, entry, payload.value);
   }
   return [...found.values()]
     .filter(({ id }) => !dropped.has(id))
@@ -35,4 +36,18 @@ export function foldObstructions(gathered: Gathered, registers: Registers, { ids
         note: fact('note') ?? '',
       };
     });
+}
+
+/** The middles of things in the way as they were last pointed at. */
+export function pointedAt(
+  gathered: Gathered,
+  obstructions: readonly Obstruction[],
+  points: readonly SheetPoint[],
+): SheetPoint[] {
+  const places = new Map<string, SheetPoint['nominal']>();
+  for (const { payload } of gathered.of('obstruction.set')) {
+    const point = obstructions.find(({ id }) => id === payload.obstruction)?.point;
+    if (point && payload.field === 'near') places.set(point, payload.value);
+  }
+  return points.map((point) => ({ ...point, nominal: places.get(point.id) ?? point.nominal }));
 }

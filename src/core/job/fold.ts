@@ -1,6 +1,6 @@
 import { type Entry, SILENT_KINDS } from './entries.ts';
 import { foldAsks } from './fold-asks.ts';
-import { foldObstructions } from './fold-obstructions.ts';
+import { foldObstructions, pointedAt } from './fold-obstructions.ts';
 import { foldPhotos } from './fold-photos.ts';
 import { foldPieces, foldPoints, gatherPieces } from './fold-pieces.ts';
 import { foldReadings } from './fold-readings.ts';
@@ -21,6 +21,7 @@ export function fold(entries: readonly Entry[]): Sheet {
   const { runs, fasteners } = foldRuns(gathered, registers, pieces);
   const { readings, setAside } = foldReadings(gathered, registers, pieces, { fasteners, runs });
   const { shots, photos } = foldPhotos(gathered, registers, pieces);
+  const obstructions = foldObstructions(gathered, registers, pieces);
   const sheet: Sheet = {
     job: opened?.entry.job ?? entries[0]?.job ?? null,
     details: foldDetails(gathered, registers),
@@ -29,10 +30,10 @@ export function fold(entries: readonly Entry[]): Sheet {
     demo: opened?.payload.demo ?? false,
     opened: opened?.entry.at ?? null,
     pieces: foldPieces(gathered, pieces.drops),
-    points: foldPoints(gathered, pieces),
+    points: pointedAt(gathered, obstructions, foldPoints(gathered, pieces)),
     readings,
     setAside,
-    obstructions: foldObstructions(gathered, registers, pieces),
+    obstructions,
     shop: gathered.of('job.shop').at(-1)?.payload ?? null,
     runs: runs.map((run) => ({ ...run, stations: stationsOf(run, fasteners, gathered) })),
     fasteners,

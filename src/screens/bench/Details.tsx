@@ -21,6 +21,7 @@ import { jumpTo } from './sections/Section.tsx';
 import { SlipsSection } from './sections/SlipsSection.tsx';
 import { SureSection } from './sections/SureSection.tsx';
 import { TapesSection } from './sections/TapesSection.tsx';
+import { ThingsSection } from './sections/ThingsSection.tsx';
 import type { Lit } from './state/lit.ts';
 
 /** Everything beside the plan: the decision first, then what it rests on. */
@@ -39,6 +40,7 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
           <DisputesSection job={job} piece={piece.id} />
           <ReadingsSection job={job} piece={piece.id} lit={lit} />
           <RunsSection job={job} piece={piece.id} lit={lit} />
+          <ThingsSection job={job} piece={piece.id} lit={lit} />
           <PhotosSection job={job} piece={piece.id} lit={lit} />
           <AnswersSection job={job} piece={piece.id} lit={lit} />
           <AsksSection job={job} piece={piece.id} />

@@ -2,7 +2,7 @@ import { type Entry, isErased, isKnownKind, type Payload, payloads, type Sheet }
 import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
-import { pointLabel } from '../model/words.ts';
+import { pointLabel, shotTitle } from '../model/words.ts';
 import { findingText } from '../parts/FindingLine.tsx';
 import { lineText, photoTitle } from '../parts/photo/photo-words.ts';
 import { slipName } from './engine-words.ts';
@@ -14,7 +14,6 @@ import {
   questionTitle,
   readingTitle,
   runTitle,
-  shotTitle,
   thingName,
 } from './names.ts';
 import { readingOfTake } from './state/entry-subjects.ts';
@@ -61,7 +60,7 @@ const words: Say = {
     sayBench().history.obstructionSet(
       sheet.obstructions.find(({ id }) => id === obstruction)?.label ?? sayBench().history.missing,
       sayBench().history.obstructionFields[field],
-      edgeWord(value),
+      typeof value === 'string' ? edgeWord(value) : '',
     ),
   'obstruction.drop': ({ reason }) => sayBench().history.obstructionDropped(reason),
   'take.add': ({ reading, text }, { sheet }) => sayBench().history.take(readingTitle(sheet, reading), text),

@@ -4,7 +4,7 @@ import { uuid } from '../../device/clock.ts';
 import { say } from '../../text/index.ts';
 import { sayWalk } from '../../text/walk.ts';
 import { act, type OpenJob } from '../model/open-job.ts';
-import { go, routeHash } from '../model/route.ts';
+import { go, type Route, routeHash } from '../model/route.ts';
 import { dateText, pointLabel, whoText } from '../model/words.ts';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { GateLine } from '../parts/GateLine.tsx';
@@ -86,13 +86,19 @@ function Group({ heading, findings, job, acceptable }: GroupProps) {
   );
 }
 
-/** To the step that settles it; a point nothing is asked about has none, but its piece can ask. */
+/** To the step that settles it, or the thing in the way; a point nothing is asked about has none, but its piece can ask. */
 function GoThere({ job, piece, finding }: { job: OpenJob; piece: string; finding: Finding }) {
   const { slot, rule } = finding;
   const bare = rule === 'point-floats' || rule === 'shape-unknown';
-  if (slot === null && !bare) return null;
+  const thing = thingOf(finding);
+  if (slot === null && !bare && thing === undefined) return null;
   const to = { job: job.id, piece };
-  const place = slot === null ? ({ at: 'walk', ...to } as const) : ({ at: 'step', ...to, step: slot } as const);
+  const place: Route =
+    thing !== undefined
+      ? { at: 'things', ...to, thing }
+      : slot === null
+        ? ({ at: 'walk', ...to } as const)
+        : ({ at: 'step', ...to, step: slot } as const);
   return (
     <a class="button" href={routeHash(place)}>
       {say().dock.leave.goThere}
@@ -153,3 +159,12 @@ function FindingRow({ finding, job, acceptable }: { finding: Finding; job: OpenJ
     </li>
   );
 }
+
+/** The thing in the way a finding is dealt with at, or their list (null); undefined where a step is the place. */
+function thingOf({ subjects, rule }: Finding): string | null | undefined {
+  if (rule === 'fastener-on-obstruction') return undefined;
+  const thing = subjects.find(({ on }) => on === 'obstruction');
+  return thing?.id ?? (LISTED.has(rule) ? null : undefined);
+}
+
+const LISTED: ReadonlySet<Finding['rule']> = new Set(['missing-treatment', 'missing-cord-exit']);

@@ -31,6 +31,9 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
       <Tables job={job} piece={piece} />
       <Changes job={job} piece={piece} />
       {steps.length === 0 && <p>{sayWalk().change.nothingAsked}</p>}
+      <a class="button" href={routeHash({ at: 'things', job: job.id, piece, thing: null })}>
+        {say().dock.walk.things(job.sheet.obstructions.filter((thing) => thing.piece === piece).length)}
+      </a>
       <ol class="list">
         {steps.map((step) => (
           <li key={step.key}>

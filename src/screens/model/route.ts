@@ -18,6 +18,7 @@ export type Route =
   | { at: 'table'; job: string; piece: string; table: string; cell?: string }
   | { at: 'change'; job: string; piece: string; what: Change }
   | { at: 'details'; job: string }
+  | { at: 'things'; job: string; piece: string; thing: string | null }
   | { at: 'leave'; job: string }
   | { at: 'send'; job: string }
   | { at: 'inbox' }
@@ -34,6 +35,7 @@ export function parseRoute(hash: string): Route {
   if (at === 'details' && job) return { at, job };
   if (at === 'leave' && job) return { at, job };
   if (at === 'send' && job) return { at, job };
+  if (at === 'things' && job && piece) return { at, job, piece, thing: step || null };
   if (at === 'job' && job) {
     if (piece && step) return withinPiece(parts, { job, piece, step });
     if (piece) return { at: 'walk', job, piece };
@@ -70,6 +72,8 @@ export function routeHash(route: Route): string {
     case 'leave':
     case 'send':
       return `#/${route.at}/${route.job}`;
+    case 'things':
+      return `#/things/${route.job}/${route.piece}${route.thing === null ? '' : `/${route.thing}`}`;
     case 'job':
       return `#/job/${route.job}`;
     case 'walk':

@@ -36,16 +36,19 @@ export function adjustedPlaces(
   judgement: PieceJudgement | undefined,
 ): ReadonlyMap<string, readonly [number, number, number]> {
   const adjustment = judgement?.adjustment;
-  if (adjustment?.state !== 'solved') return new Map();
-  return new Map(adjustment.solution.points.map((point) => [point.id, point.position]));
+  if (!judgement || adjustment?.state !== 'solved') return new Map();
+  return new Map([
+    ...adjustment.solution.points.map((point) => [point.id, point.position] as const),
+    ...[...judgement.things].map(([id, { position }]) => [id, position] as const),
+  ]);
 }
 
 /** How sure a point is, mm at 95 % from its neighbours and marks; 'floats' when the readings do not fix it; null when unknown. */
 export function surenessOf(judgement: PieceJudgement | undefined, point: string): number | 'floats' | null {
   const adjustment = judgement?.adjustment;
-  if (!adjustment || adjustment.state === 'did-not-converge') return null;
+  if (!judgement || !adjustment || adjustment.state === 'did-not-converge') return null;
   const result = adjustment.solution.points.find((candidate) => candidate.id === point);
-  if (!result) return null;
+  if (!result) return judgement.things.get(point)?.sure ?? null;
   return result.state === 'floating' ? 'floats' : result.relative95;
 }
 

@@ -61,6 +61,7 @@ export const bench = {
     findings: 'Other findings',
     readings: 'Readings',
     runs: 'Edges and fasteners',
+    things: 'In the way of the cloth',
     photos: 'Photos',
     answers: 'Answers',
     asks: 'Asked again',
@@ -138,6 +139,15 @@ export const bench = {
     from: { cumulative: 'From the start', gaps: 'Gap before it' },
     caption: (name: string) => `Fasteners: ${name}`,
     station: 'measured place',
+  },
+  things: {
+    name: (kind: string, label: string) => `${kind} ${label}`,
+    untreated: 'nobody has said what the cloth does about it',
+    needed: { yes: 'must stay free', no: 'need not stay free' },
+    placed: (within: string) => `Placed within ${within}.`,
+    notFixed: 'Taped, and not fixed by that.',
+    notTaped: 'Its place was not taped.',
+    size: (name: string, value: string) => `${name} ${value}.`,
   },
   photos: {
     none: 'No photo asked for.',
@@ -292,8 +302,9 @@ export const bench = {
     aPhoto: 'a photo',
     lines: { edge: 'an edge', reference: 'something of known size', other: 'a line' },
     obstruction: (label: string) => `In the way of the cloth: ${label}`,
-    obstructionSet: (label: string, field: string, value: string) => `${label}: ${field} ${value}`,
-    obstructionFields: { treatment: '', needed: 'needed:', note: '' },
+    obstructionSet: (label: string, field: string, value: string) =>
+      `${label}: ${[field, value].filter(Boolean).join(' ')}`,
+    obstructionFields: { treatment: '', needed: 'needed:', note: '', near: 'pointed at on the drawing' },
     obstructionDropped: (reason: string) => `Taken off the list of things in the way (${reason})`,
     runFields: {
       manner: 'taped',

@@ -44,6 +44,9 @@ export const dock = {
     list: 'All steps',
     remeasure: (count: number) => (count === 1 ? '1 step' : `${count} steps`),
   },
+  walk: {
+    things: (count: number) => (count === 0 ? 'Things in the way' : `Things in the way (${count})`),
+  },
   step: {
     place: (at: number, of: number) => `${at} of ${of}`,
     stops: (count: number) => (count === 1 ? '1 stop' : `${count} stops`),

@@ -21,6 +21,12 @@ export function DrawnLines({ scene, lit, marked }: Props) {
       {scene.boxes.map((box) => (
         <polygon key={path(box)} class="outline" points={path(box)} />
       ))}
+      {scene.things.map(({ id, point, at, radius, clear }) => (
+        <g key={id} data-on="point" data-id={point}>
+          {clear > 0 && <circle class="thing-clear" cx={at[0]} cy={at[1]} r={radius + clear} />}
+          <circle class={`thing ${lit.points.has(point) ? 'lit' : ''}`} cx={at[0]} cy={at[1]} r={radius} />
+        </g>
+      ))}
       {scene.uprights.map(([a, b]) => (
         <line key={path([a])} class="outline" x1={a[0]} y1={a[1]} x2={b[0]} y2={b[1]} />
       ))}

@@ -6,7 +6,7 @@ import {
   sketchPiece,
   stationsOn,
 } from '../../../core/cloth/index.ts';
-import { offPlane, planeOf } from '../../../core/geometry/index.ts';
+import { extentOf, offPlane, planeOf } from '../../../core/geometry/index.ts';
 import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { pointLabel } from '../../model/words.ts';
@@ -45,6 +45,7 @@ export interface Scene {
   edges: { run: SheetRun; along: Flat[] }[];
   stations: { station: Station; run: string; at: Flat }[];
   boxes: Flat[][];
+  things: { id: string; point: string; at: Flat; radius: number; clear: number }[];
   uprights: [Flat, Flat][];
   spots: Spot[];
   labels: Label[];
@@ -102,6 +103,16 @@ export function makeScene(
   const stations = runs.flatMap((run) =>
     stationsOn(run, sheet, drawn.places).map((station) => ({ station, run: run.id, at: to(station.place) })),
   );
+  const zero = to([0, 0, 0]);
+  const unit = to([1000, 1000, 1000]);
+  // One scale in both directions: a metre along any axis that shows gives it.
+  const scale = Math.max(Math.abs(unit[0] - zero[0]), Math.abs(unit[1] - zero[1])) / 1000;
+  const things = sheet.obstructions.flatMap(({ id, point, piece: of }) => {
+    const place = of === piece ? drawn.places.get(point ?? '') : undefined;
+    if (!place || point === null) return [];
+    const { most, clearance } = extentOf(sheet, id);
+    return [{ id, point, at: to(place), radius: Math.max(6, most * scale), clear: clearance * scale }];
+  });
   const middle = middleOf(spots.map(({ at }) => at));
   const wishes = lines.flatMap((line) => wishOf(line, sheet, lit, middle, runs));
   const { labels, hidden } = placeLabels(wishes, spots.flatMap(patchesOf));
@@ -110,6 +121,7 @@ export function makeScene(
     edges: runs.map((run) => ({ run, along: runPlaces(run, drawn.places).map(to) })),
     stations,
     boxes: (sheet.pieces.find(({ id }) => id === piece)?.boxes ?? []).map(flat),
+    things,
     uprights:
       frame.view === 'slant'
         ? [...drawn.places.values()].map((place): [Flat, Flat] => [to(place), to(ground(place))])
@@ -123,7 +135,11 @@ export function makeScene(
 
 /** The adjusted shape where the engine has one, otherwise what the readings pull the guide's layout into. */
 export const sketchOf = (sheet: Sheet, piece: string, engine: EngineView | null): PieceSketch =>
-  sketchPiece(sheet, piece, engine?.solved && engine.shown ? positionsOf(engine.shown) : new Map());
+  sketchPiece(sheet, piece, engine?.solved && engine.shown ? withThings(engine.shown, engine) : new Map());
+
+/** Things in the way lie in the shape that holds every reading, whichever is shown. */
+const withThings = (solution: Solution, { judgement }: EngineView): Map<string, Place> =>
+  new Map([...positionsOf(solution), ...[...judgement.things].map(([id, { position }]) => [id, position] as const)]);
 
 /** Places of the points as worked out, the same way round as they are drawn. */
 export const placesOf = (sheet: Sheet, piece: string, solution: Solution): PieceSketch['places'] =>

@@ -4,6 +4,7 @@ import type { Sheet, SheetQuestion } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { findingsOn } from '../../model/findings.ts';
 import { act, judged, type OpenJob } from '../../model/open-job.ts';
+import { go, routeHash } from '../../model/route.ts';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { questionWords } from '../step-words.ts';
 import { StepLayout } from './StepLayout.tsx';
@@ -21,7 +22,9 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
     await act('question.answer', { piece, slot: question.slot, choice, text: text.trim() });
     drafts.delete(`${piece} ${question.slot}`);
     await judged();
-    if (conflictsOn(null, question).length === 0) onward();
+    if (conflictsOn(null, question).length > 0) return;
+    if (opensList(question.slot, choice)) go({ at: 'things', job: job.id, piece, thing: null });
+    else onward();
   };
   const conflicts = conflictsOn(job, question);
   const goOn = async (): Promise<void> => {
@@ -63,6 +66,11 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
           </button>
         ))}
       </div>
+      {question.choice !== null && opensList(question.slot, question.choice) && (
+        <a class="button wide" href={routeHash({ at: 'things', job: job.id, piece, thing: null })}>
+          {say().dock.walk.things(job.sheet.obstructions.filter((thing) => thing.piece === piece).length)}
+        </a>
+      )}
       {question.choice !== null && (
         <button type="button" class="button main" onClick={() => void goOn()}>
           {conflicts.length > 0 ? say().dock.step.goOnAnyway : say().dock.step.goOn}
@@ -109,3 +117,6 @@ function OwnWords({ text, onText }: { text: string; onText: (text: string) => vo
     </label>
   );
 }
+
+/** The answer that there is something in the way leads to the list of it. */
+const opensList = (slot: string, choice: string): boolean => slot === 'in-the-way' && choice === 'listed';

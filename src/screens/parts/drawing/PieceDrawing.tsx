@@ -8,7 +8,7 @@ import { lengthText, pointLabel, readingName, wordsOfPiece } from '../../model/w
 import { AskedLine } from './AskedLine.tsx';
 import { type Drawn, EdgeMarks, ThingsInTheWay } from './EdgeMarks.tsx';
 import { faceOfPiece, seenFrom } from './face.ts';
-import { type Flat, fitPlaces, ground, nameSpot, type Projection, path, type View } from './project.ts';
+import { type Flat, fitDrawing, ground, nameSpot, type Projection, path, type View } from './project.ts';
 
 interface Props {
   sheet: Sheet;
@@ -40,9 +40,7 @@ export function PieceDrawing(props: Props) {
   const face = faceOfPiece(sheet, piece);
   // What is over or under a piece that lies does not show from above.
   const view: View = asked?.kind === 'height' && face === 'plan' ? 'slant' : face;
-  const places = [...drawn.places.values()];
-  const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
-  const projection = fitPlaces(shown, view, { width, height, margin: 40 });
+  const projection = fitDrawing(drawn, view, width, height);
   const straights = sheet.readings.filter((r) => r.piece === piece && r.kind === 'straight' && r.value !== null);
   const values = placeValues(straights, drawn, projection, sheet);
   const showValues = props.values === 'all' || (props.values !== 'none' && straights.length <= FEW);

@@ -1,4 +1,4 @@
-import type { Place } from '../../../core/cloth/index.ts';
+import type { PieceSketch, Place } from '../../../core/cloth/index.ts';
 import { type Face, seenAs } from '../../../core/geometry/index.ts';
 
 export type Flat = readonly [number, number];
@@ -52,6 +52,16 @@ export function fitPlaces(places: readonly Place[], view: View, frame: Frame): P
     },
     scale,
   };
+}
+
+/** Room kept free round a drawing on a phone. */
+const MARGIN = 40;
+
+/** How a sketch fits a drawing. */
+export function fitDrawing(drawn: PieceSketch, view: View, width: number, height: number): Projection {
+  const places = [...drawn.places.values()];
+  const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
+  return fitPlaces(shown, view, { width, height, margin: MARGIN });
 }
 
 /** Where to put a name so that it stands clear: away from the middle of all points, or towards it (below zero). */
