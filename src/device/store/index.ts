@@ -4,3 +4,4 @@ export { StoreFailure, type StoreFailureCode } from './failure.ts';
 export type { JobStanding, JobSummary, LastCopy, StoredPhoto } from './schema.ts';
 export type { Setting } from './settings.ts';
 export { openStore, type StoreOptions } from './store.ts';
+export { summaryOf } from './summary.ts';

@@ -1,6 +1,6 @@
 import type { Connection } from './connection.ts';
 import type { HeldBatches } from './held.ts';
-import { readLogbook, readRecord, rebuildRecord, summariseCalmly } from './logbook.ts';
+import { readLogbook, readRecord, rebuildRecord, summariseCalmly, textField } from './logbook.ts';
 import { JobRecord, type JobSummary } from './schema.ts';
 import { NO_FACTS, shown } from './summary.ts';
 import { type ReadTransaction, read, type WriteTransaction, write } from './transact.ts';
@@ -10,6 +10,9 @@ export type SoFar = (jobs: JobSummary[], left: number) => void;
 
 /** Logbooks are read for so long before somebody else's write has its turn; ms. */
 const SLICE = 40;
+/** Records beyond the first screens are parsed in stretches; ms. */
+const FIRST_ROWS = 60;
+const STRETCH = 8;
 /** So often the list is told while logbooks are read; ms. */
 const BEAT = 250;
 
@@ -23,11 +26,7 @@ export async function listSummaries(
   held: HeldBatches,
   soFar: SoFar = () => undefined,
 ): Promise<JobSummary[]> {
-  const known = new Map<string, JobRecord>();
-  for (const raw of await connection.run((database) => database.getAll('jobs'))) {
-    const record = JobRecord.safeParse(raw);
-    if (record.success) known.set(record.data.id, record.data);
-  }
+  const known = await recordsOnDisk(connection, soFar);
   if (known.size > 0) soFar(latestFirst(known.values()), 0);
   const onDisk = (await isEverythingKnown(connection, known)) ? known.keys() : await jobsOnDisk(connection);
   const jobs = new Set([...onDisk, ...held.jobs()]);
@@ -45,6 +44,24 @@ export async function listSummaries(
     soFar(latestFirst(known.values()), jobs.size - known.size);
   });
   return latestFirst(known.values());
+}
+
+/** The records that can be read. Of thousands the latest are told first, and the page goes on between the others. */
+async function recordsOnDisk(connection: Connection, soFar: SoFar): Promise<Map<string, JobRecord>> {
+  const raws = await connection.run((database) => database.getAll('jobs'));
+  const inOrder = raws.map((raw) => ({ raw, at: instant(textField(raw, 'lastAt')) })).sort((a, b) => b.at - a.at);
+  const known = new Map<string, JobRecord>();
+  let began = performance.now();
+  for (const [index, { raw }] of inOrder.entries()) {
+    if (index === FIRST_ROWS) soFar(latestFirst(known.values()), raws.length - index);
+    if (index >= FIRST_ROWS && performance.now() - began > STRETCH) {
+      await new Promise((resolve) => setTimeout(resolve));
+      began = performance.now();
+    }
+    const record = JobRecord.safeParse(raw);
+    if (record.success) known.set(record.data.id, record.data);
+  }
+  return known;
 }
 
 /**
@@ -120,9 +137,11 @@ async function onlyRead(tx: ReadTransaction | WriteTransaction, held: HeldBatche
   return await summariseCalmly(tx, job, held.complete(job, entries), record ?? NO_FACTS);
 }
 
+const instant = (at: string | null): number => Date.parse(at ?? '') || 0;
+
 function latestFirst(records: Iterable<JobRecord>): JobSummary[] {
   return [...records]
-    .map((record) => ({ record, at: record.lastAt === null ? 0 : Date.parse(record.lastAt) }))
+    .map((record) => ({ record, at: instant(record.lastAt) }))
     .sort((a, b) => b.at - a.at || (a.record.id < b.record.id ? 1 : -1))
     .map(({ record }) => shown(record));
 }

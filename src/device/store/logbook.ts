@@ -235,7 +235,7 @@ async function ownFacts(transaction: Transaction, job: string): Promise<OwnFacts
   return facts.success ? facts.data : NO_FACTS;
 }
 
-function textField(raw: unknown, field: string): string | null {
+export function textField(raw: unknown, field: string): string | null {
   if (typeof raw !== 'object' || raw === null) return null;
   const value: unknown = Reflect.get(raw, field);
   return typeof value === 'string' ? value : null;

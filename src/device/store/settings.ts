@@ -21,6 +21,8 @@ export const settingShapes = {
   shop: ShopRules,
   /** Pieces the shop keeps to be measured again. Each is parsed by itself, so that one that cannot be read costs no other. */
   'shop.templates': z.array(z.unknown()),
+  /** In which order the list of jobs was left. */
+  'jobs.order': z.enum(['latest', 'need', 'customer', 'boat']),
   /** When the person put the offer to install away; ISO 8601. */
   'install.dismissed': z.string(),
 } as const;

@@ -4,12 +4,10 @@ import { type JobRecord, type JobStanding, type JobSummary, type OwnFacts, STAND
 
 export const NO_FACTS: OwnFacts = { lastCopy: null, archived: false };
 
-/** The summary of a whole logbook. */
-export function summarise(job: string, entries: readonly Entry[], facts: OwnFacts = NO_FACTS): JobRecord {
-  const sheet = fold(entries);
+/** What the sheet and the logbook say of a job, for its line in the list. */
+export function summaryOf(sheet: Sheet, entries: readonly Entry[]): Omit<JobSummary, 'id' | keyof OwnFacts> {
   const { details, pieces, demo } = sheet;
   return {
-    id: job,
     name: details.name,
     customer: details.customer,
     boat: details.boat,
@@ -19,6 +17,14 @@ export function summarise(job: string, entries: readonly Entry[], facts: OwnFact
     heads: heads(entries),
     demo,
     standing: standingOf(sheet),
+  };
+}
+
+/** The summary of a whole logbook. */
+export function summarise(job: string, entries: readonly Entry[], facts: OwnFacts = NO_FACTS): JobRecord {
+  return {
+    id: job,
+    ...summaryOf(fold(entries), entries),
     lastCopy: facts.lastCopy,
     archived: facts.archived,
     stale: false,

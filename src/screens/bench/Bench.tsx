@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { sayBench } from '../../text/bench.ts';
 import { readJobs } from '../model/jobs.ts';
-import { openJob } from '../model/open-job.ts';
 import { route } from '../model/route.ts';
 import { readShop } from '../model/shop.ts';
 import { Banner } from '../parts/marks.tsx';
@@ -16,14 +15,13 @@ import './plan.css';
 export default function Bench() {
   const at = route.value;
   const [unreadable, setUnreadable] = useState(false);
-  const entries = openJob.value?.entries.length;
   useEffect(() => void readShop().catch(() => undefined), []);
   useEffect(() => {
     void readJobs().then(
       () => setUnreadable(false),
       () => setUnreadable(true),
     );
-  }, [at, entries]);
+  }, [at]);
   return (
     <>
       {unreadable && <Banner tone="stop">{sayBench().inbox.cannotRead}</Banner>}

@@ -2,10 +2,11 @@ import { sayBench } from '../../text/bench.ts';
 import { sayShop } from '../../text/shop.ts';
 import { readJobs } from '../model/jobs.ts';
 import { routeHash } from '../model/route.ts';
+import { JobList } from '../parts/jobs/JobList.tsx';
+import { JobRow } from '../parts/jobs/JobRow.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { DropHere } from './DropHere.tsx';
-import { JobList } from './JobList.tsx';
 
 /** Where packets come in, and the jobs that are here. */
 export function InboxScreen() {
@@ -18,7 +19,15 @@ export function InboxScreen() {
       <OpenFile onTaken={() => void readJobs().catch(() => undefined)} open={(job) => ({ at: 'judge', job })} />
       <section class="stack" aria-labelledby="bench-inbox-jobs">
         <h2 id="bench-inbox-jobs">{words.jobs}</h2>
-        <JobList />
+        <JobList
+          looker="bench"
+          empty={words.empty}
+          row={(job, more) => (
+            <JobRow key={job.id} job={job} to={{ at: 'judge', job: job.id }}>
+              {more}
+            </JobRow>
+          )}
+        />
       </section>
       <a class="button" href={routeHash({ at: 'shop' })}>
         {sayShop().title}

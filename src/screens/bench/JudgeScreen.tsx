@@ -3,13 +3,15 @@ import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
+import { jobTitle } from '../model/words.ts';
+import { JobList } from '../parts/jobs/JobList.tsx';
+import { JobRow } from '../parts/jobs/JobRow.tsx';
 import { Banner } from '../parts/marks.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { Details } from './Details.tsx';
 import { DropHere } from './DropHere.tsx';
 import { BenchDrawing } from './drawing/BenchDrawing.tsx';
 import { LargePhoto } from './drawing/LargePhoto.tsx';
-import { JobList } from './JobList.tsx';
 import { PieceChoice } from './PieceChoice.tsx';
 import { LimitsNotice } from './sections/LimitsSection.tsx';
 import { jumpTo, Section, type SectionKey } from './sections/Section.tsx';
@@ -29,12 +31,19 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
   const lit = litBy(selected.value, job, piece?.id ?? '');
   return (
     <div class="bench">
-      <TopBar back={{ at: 'inbox' }} title={titleOf(job)} />
+      <TopBar back={{ at: 'inbox' }} title={jobTitle(job.sheet.details)} />
       <Notices job={job} />
       <div class="bench-columns">
         {wide && (
           <nav class="bench-jobs" aria-label={sayBench().inbox.jobs}>
-            <JobList current={job.id} />
+            <JobList
+              looker="bench"
+              empty={sayBench().inbox.empty}
+              narrow
+              row={(one) => (
+                <JobRow key={one.id} job={one} to={{ at: 'judge', job: one.id }} here={one.id === job.id} />
+              )}
+            />
           </nav>
         )}
         <div class="bench-middle stack">
@@ -69,11 +78,6 @@ function letGo(): void {
   pointedAt.value = null;
   largePhoto.value = null;
   endAsk();
-}
-
-function titleOf({ sheet }: OpenJob): string {
-  const { customer, boat, name } = sheet.details;
-  return [customer, boat].filter(Boolean).join(' · ') || name || sayBench().inbox.unnamed;
 }
 
 function Notices({ job }: { job: OpenJob }) {

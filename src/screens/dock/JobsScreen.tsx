@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { JobSummary, Setting } from '../../device/store/index.ts';
+import type { Setting } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
-import { copyState, jobs, readJobs } from '../model/jobs.ts';
+import { jobs, readJobs } from '../model/jobs.ts';
 import { go, routeHash } from '../model/route.ts';
 import { store } from '../model/services.ts';
-import { dateText } from '../model/words.ts';
-import { StateMark } from '../parts/marks.tsx';
+import { JobList } from '../parts/jobs/JobList.tsx';
+import { JobRow } from '../parts/jobs/JobRow.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { StorageWarning } from '../parts/StorageWarning.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
@@ -42,7 +42,18 @@ export function JobsScreen() {
       <a class={`button wide ${resumable ? '' : 'main'}`} href={routeHash({ at: 'new' })}>
         {words.begin}
       </a>
-      <JobList list={list} />
+      <section class="stack">
+        <h2>{words.heading}</h2>
+        <JobList
+          looker="dock"
+          empty={words.empty}
+          row={(job, more) => (
+            <JobRow key={job.id} job={job} to={{ at: 'job', job: job.id }}>
+              {more}
+            </JobRow>
+          )}
+        />
+      </section>
       <OpenFile onTaken={() => void readJobs()} open={(job) => ({ at: 'job', job })} />
       {list?.every((job) => !job.demo) && (
         <button type="button" class="button plain" onClick={() => void loadDemo()}>
@@ -60,41 +71,4 @@ export function JobsScreen() {
 async function loadDemo(): Promise<void> {
   const { loadDemoJob } = await import('../demo/demo-job.ts');
   go({ at: 'job', job: await loadDemoJob() });
-}
-
-function JobList({ list }: { list: JobSummary[] | null }) {
-  const words = say().dock.jobs;
-  if (!list) return <p class="quiet">{say().general.loading}</p>;
-  if (list.length === 0) return <p>{words.empty}</p>;
-  return (
-    <section class="stack">
-      <h2>{words.heading}</h2>
-      <ul class="list">
-        {list.map((job) => (
-          <li key={job.id}>
-            <a class="item" href={routeHash({ at: 'job', job: job.id })}>
-              <span class="grow">
-                <strong>{job.name || words.unnamed}</strong>
-                <br />
-                <span class="quiet small">
-                  {[...job.pieces.map((piece) => piece.name), job.lastAt ? dateText(job.lastAt) : '']
-                    .filter(Boolean)
-                    .join(' · ')}
-                </span>
-              </span>
-              <CopyMark job={job} />
-            </a>
-          </li>
-        ))}
-      </ul>
-    </section>
-  );
-}
-
-function CopyMark({ job }: { job: JobSummary }) {
-  const words = say().dock.jobs;
-  if (job.demo) return <span class="demo-mark">demo</span>;
-  const state = copyState(job);
-  if (state === 'same') return <StateMark mark="good">{words.sent(dateText(job.lastCopy?.at ?? ''))}</StateMark>;
-  return <StateMark mark="doubt">{state === 'none' ? words.notSent : words.changedSince}</StateMark>;
 }

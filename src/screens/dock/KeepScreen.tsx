@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { askToPersist, estimateRoom, isPersistent, type Room } from '../../device/storage-state.ts';
-import type { Setting } from '../../device/store/index.ts';
+import type { JobSummary, Setting } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
 import { sayShop } from '../../text/shop.ts';
 import { jobs, readJobs } from '../model/jobs.ts';
@@ -9,6 +9,7 @@ import { routeHash } from '../model/route.ts';
 import { handOver, preparePacket } from '../model/send-out.ts';
 import { choosePerson, chooseTheme, chooseUnits, person, theme, units } from '../model/services.ts';
 import { bytesText, jobTitle } from '../model/words.ts';
+import { JobList } from '../parts/jobs/JobList.tsx';
 import { InstallOffer } from '../parts/StorageWarning.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { UnitsField } from '../parts/UnitsField.tsx';
@@ -99,37 +100,35 @@ function DeleteJobs() {
     const job = await loadJob(id);
     if (job) await handOver(id, await preparePacket(job), 'download');
   };
-  const list = jobs.value ?? [];
-  if (list.length === 0) return null;
+  if (!jobs.value?.length) return null;
+  const row = (job: JobSummary) => (
+    <li key={job.id} class="stack">
+      {asking === job.id ? (
+        <>
+          <p role="alert">{words.deleteAsk(jobTitle(job))}</p>
+          <div class="row">
+            <button type="button" class="button main" onClick={() => void saveFirst(job.id)}>
+              {words.deleteSendFirst}
+            </button>
+            <button type="button" class="button" onClick={() => void deleteJob(job.id).then(readJobs)}>
+              {words.deleteNow}
+            </button>
+            <button type="button" class="button plain" onClick={() => setAsking(null)}>
+              {say().general.cancel}
+            </button>
+          </div>
+        </>
+      ) : (
+        <button type="button" class="item" onClick={() => setAsking(job.id)}>
+          <span class="grow">{jobTitle(job)}</span>
+        </button>
+      )}
+    </li>
+  );
   return (
     <section class="stack">
       <h2>{words.deleteJob}</h2>
-      <ul class="list">
-        {list.map((job) => (
-          <li key={job.id} class="stack">
-            {asking === job.id ? (
-              <>
-                <p role="alert">{words.deleteAsk(jobTitle(job))}</p>
-                <div class="row">
-                  <button type="button" class="button main" onClick={() => void saveFirst(job.id)}>
-                    {words.deleteSendFirst}
-                  </button>
-                  <button type="button" class="button" onClick={() => void deleteJob(job.id).then(readJobs)}>
-                    {words.deleteNow}
-                  </button>
-                  <button type="button" class="button plain" onClick={() => setAsking(null)}>
-                    {say().general.cancel}
-                  </button>
-                </div>
-              </>
-            ) : (
-              <button type="button" class="item" onClick={() => setAsking(job.id)}>
-                <span class="grow">{jobTitle(job)}</span>
-              </button>
-            )}
-          </li>
-        ))}
-      </ul>
+      <JobList looker="dock" empty="" narrow all row={row} />
     </section>
   );
 }

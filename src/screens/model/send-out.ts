@@ -3,6 +3,7 @@ import { packetFileName } from '../../core/packet/index.ts';
 import { now } from '../../device/clock.ts';
 import { makePacketFile } from '../../device/packet-file/index.ts';
 import { type ShareOutcome, saveFile, shareFile } from '../../device/share.ts';
+import { rememberCopy } from './jobs.ts';
 import { type OpenJob, openJob } from './open-job.ts';
 import { actor, device, store } from './services.ts';
 
@@ -31,9 +32,7 @@ export async function handOver(job: string, packet: ReadyPacket, how: 'share' | 
   const { blob, name } = packet;
   const outcome = how === 'share' ? await shareFile(blob, name) : saveFile(blob, name);
   if (outcome === 'shared' || outcome === 'downloaded') {
-    await store()
-      .setLastCopy(job, { heads: packet.heads, at: now(), how: outcome })
-      .catch(() => undefined);
+    await rememberCopy(job, { heads: packet.heads, at: now(), how: outcome }).catch(() => undefined);
   }
   return outcome;
 }

@@ -1,7 +1,7 @@
 import { daysLeft, mayClearAfterAWeek } from '../../device/storage-state.ts';
 import type { JobSummary } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
-import { copyState } from '../model/jobs.ts';
+import { copyState } from '../model/copy-state.ts';
 import { install } from '../model/outside.ts';
 import { Banner } from './marks.tsx';
 

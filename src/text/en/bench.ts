@@ -24,13 +24,6 @@ export const bench = {
     drop: 'Drop a packet or a readings table anywhere on this page, or open one here.',
     letGo: 'Let go to open it.',
     empty: 'No job yet. A packet that arrives is opened here.',
-    search: 'Find customer, boat or piece',
-    found: (found: number, all: number) => `${found} of ${all} jobs`,
-    nothing: 'No job with these words.',
-    unnamed: 'Job without a name',
-    noPieces: 'no piece yet',
-    entries: (count: number) => (count === 1 ? '1 entry' : `${count} entries`),
-    demo: 'Demo',
     cannotRead: 'The list of jobs cannot be read from this device.',
   },
   judge: {

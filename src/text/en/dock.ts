@@ -9,9 +9,21 @@ export const dock = {
     toBench: 'To the bench',
     toDock: 'To the dock',
     unnamed: 'Job without a name',
+    noPiece: 'no piece yet',
+    demoMark: 'demo',
+    putAway: 'Put away',
+    asked: (count: number) => `Asked again: ${count}`,
+    cleared: (cleared: number, pieces: number) =>
+      pieces === 1 || cleared === pieces ? 'Clear to cut' : `Clear to cut: ${cleared} of ${pieces}`,
+    voided: (voided: number, pieces: number) =>
+      pieces === 1 ? 'No longer clear to cut' : `No longer clear to cut: ${voided} of ${pieces}`,
+    steps: (done: number, all: number) => (done === all ? `All ${all} steps` : `${done} of ${all} steps`),
     notSent: 'Not sent yet',
     changedSince: 'Changed since the last copy',
-    sent: (when: string) => `Copy made ${when}`,
+    copied: 'Copy made',
+    asReceived: 'As it came',
+    more: (next: number, left: number) => (next === left ? `Show ${left} more` : `Show ${next} of ${left} more`),
+    toCome: (count: number) => `Reading ${count} more…`,
     resume: 'Go on where you left',
   },
   begin: {

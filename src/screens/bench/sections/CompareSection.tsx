@@ -3,7 +3,7 @@ import type { Finding, PieceChanges } from '../../../core/check/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { jobs, readJobs } from '../../model/jobs.ts';
 import type { OpenJob } from '../../model/open-job.ts';
-import { dateText, valueText } from '../../model/words.ts';
+import { dateText, jobTitle, valueText } from '../../model/words.ts';
 import { findingText } from '../../parts/FindingLine.tsx';
 import { differenceText } from '../engine-words.ts';
 import { readingTitle } from '../names.ts';
@@ -53,10 +53,7 @@ function ChooseState({ job, onChoose }: { job: OpenJob; onChoose: (against: Agai
   );
   const choices: { name: string; against: Against }[] = [
     ...statesOf(job).map((state) => ({ name: stateName(state), against: state })),
-    ...boats.map(({ id, name }) => ({
-      name: words.job(name || sayBench().inbox.unnamed),
-      against: { as: 'job' as const, job: id },
-    })),
+    ...boats.map((boat) => ({ name: words.job(jobTitle(boat)), against: { as: 'job' as const, job: boat.id } })),
   ];
   return (
     <label class="field">
