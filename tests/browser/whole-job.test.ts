@@ -188,7 +188,7 @@ test('the shop merges the answer, clears both pieces, and a later change voids i
     await page.getByRole('table').getByText('A–C', { exact: true }).first().click();
     await page.getByRole('button', { name: 'Strike out 91 13/16' }).first().click();
     await page.getByRole('button', { name: 'A later reading replaces it' }).click();
-    await page.getByText(/No longer clear to cut/).waitFor();
+    await page.getByText(/No longer clear to cut\. .* cleared it/).waitFor();
     await shot(page, 'bench-voided');
   });
 });

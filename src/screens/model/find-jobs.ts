@@ -83,7 +83,7 @@ const NEEDS: Readonly<Record<Looker, readonly JobNeed[]>> = {
 type JobNeed = 'asked' | 'void' | 'send' | 'measure' | 'wait' | 'nothing' | 'demo';
 
 /** How soon a job needs something from who looks; the least first. */
-export const needOf = (job: JobSummary, looker: Looker): number => NEEDS[looker].indexOf(kindOfNeed(job));
+const needOf = (job: JobSummary, looker: Looker): number => NEEDS[looker].indexOf(kindOfNeed(job));
 
 function kindOfNeed(job: JobSummary): JobNeed {
   const { standing, demo, pieces } = job;

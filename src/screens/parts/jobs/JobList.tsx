@@ -14,7 +14,7 @@ const PAGE = 30;
 const shown = signal(PAGE);
 
 /** Search, order and putting away come after the list itself. */
-type Finder = typeof import('./finder.tsx');
+type Finder = typeof import('./finder.tsx')['finder'];
 let come: Finder | null = null;
 
 interface Props {
@@ -81,10 +81,10 @@ function useFinder(wanted: boolean): Finder | null {
   const [finder, setFinder] = useState(come);
   useEffect(() => {
     if (!wanted || finder) return;
-    void import('./finder.tsx').then(async (module) => {
-      await module.ready();
-      come = module;
-      setFinder(module);
+    void import('./finder.tsx').then(async ({ finder: loaded }) => {
+      await loaded.ready();
+      come = loaded;
+      setFinder(loaded);
     });
   }, [wanted]);
   useEffect(() => () => come?.leave(), []);

@@ -19,7 +19,7 @@ const justMoved = signal<ReadonlySet<string>>(new Set());
 const failed = signal(false);
 
 /** Reads the order this device was left in. */
-export async function ready(): Promise<void> {
+async function ready(): Promise<void> {
   order.value =
     (await store()
       .settings.get('jobs.order')
@@ -27,21 +27,21 @@ export async function ready(): Promise<void> {
 }
 
 /** The list is left: what was put away is away. */
-export function leave(): void {
+function leave(): void {
   justMoved.value = new Set();
   tidying.value = false;
   failed.value = false;
 }
 
 /** Whoever comes back from a job far down the list is put where they were. */
-export function comeBack(list: HTMLElement | null, rows: readonly JobSummary[]): void {
+function comeBack(list: HTMLElement | null, rows: readonly JobSummary[]): void {
   const id = openJob.peek()?.id;
   const at = rows.findIndex((job) => job.id === id);
   if (at > SCREENFUL) list?.children[at]?.scrollIntoView({ block: 'center' });
 }
 const SCREENFUL = 4;
 
-export interface Found {
+interface Found {
   rows: readonly JobSummary[];
   /** How many more would be found among those put away. */
   away: number;
@@ -50,7 +50,7 @@ export interface Found {
 let last: { key: readonly unknown[]; found: Found } | null = null;
 
 /** What is shown of the list, in its order. Worked out once for as long as nothing changes. */
-export function find(list: readonly JobSummary[], looker: Looker, all: boolean): Found {
+function find(list: readonly JobSummary[], looker: Looker, all: boolean): Found {
   const key = [list, looker, all, search.value, order.value, withAway.value, justMoved.value];
   if (last && key.every((part, i) => part === last?.key[i])) return last.found;
   const matching = searchJobs(list, search.value);
@@ -70,7 +70,7 @@ interface Props {
   onChange: () => void;
 }
 
-export function FindJobs({ list, looker, narrow, all, onChange }: Props) {
+function FindJobs({ list, looker, narrow, all, onChange }: Props) {
   const words = sayJobs();
   const { rows, away } = find(list, looker, all);
   return (
@@ -125,7 +125,7 @@ function Order({ onChange }: Pick<Props, 'onChange'>) {
 }
 
 /** The switches for jobs that are put away. */
-export function Shelf({ list }: Pick<Props, 'list'>) {
+function Shelf({ list }: Pick<Props, 'list'>) {
   const words = sayJobs();
   const away = list.filter((job) => job.archived).length;
   return (
@@ -158,7 +158,7 @@ export function Shelf({ list }: Pick<Props, 'list'>) {
 }
 
 /** Puts one job away, or takes it back: one tap, and the row stays. */
-export function PutAway({ job }: { job: JobSummary }) {
+function PutAway({ job }: { job: JobSummary }) {
   const words = sayJobs();
   if (!tidying.value && !job.archived) return null;
   const move = async (): Promise<void> => {
@@ -175,3 +175,6 @@ export function PutAway({ job }: { job: JobSummary }) {
     </button>
   );
 }
+
+/** All of it, for the list that loads it later. */
+export const finder = { ready, leave, comeBack, find, FindJobs, Shelf, PutAway };
