@@ -1,14 +1,11 @@
 import { useState } from 'preact/hooks';
-import type { Payload } from '../../core/job/index.ts';
 import { sayDetails } from '../../text/details.ts';
 import { say } from '../../text/index.ts';
 import { actAll, deed, type OpenJob } from '../model/open-job.ts';
 import { go } from '../model/route.ts';
 import { whoText } from '../model/words.ts';
 import { TopBar } from '../parts/TopBar.tsx';
-import { WithdrawDetails } from './WithdrawDetails.tsx';
-
-export type DetailField = Payload<'job.detail'>['field'];
+import { type DetailField, WithdrawDetails } from './WithdrawDetails.tsx';
 
 const FIELDS = ['name', 'customer', 'contact', 'boat', 'place', 'note'] as const satisfies readonly DetailField[];
 

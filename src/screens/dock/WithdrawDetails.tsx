@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
-import { withdrawDetails } from '../../core/job/index.ts';
+import { type Payload, withdrawDetails } from '../../core/job/index.ts';
 import { sayDetails } from '../../text/details.ts';
 import { say } from '../../text/index.ts';
 import { sayWithdraw } from '../../text/withdraw.ts';
 import { actAll, deed, type OpenJob } from '../model/open-job.ts';
 import { Withdraw } from '../parts/Withdraw.tsx';
-import type { DetailField } from './DetailsScreen.tsx';
+
+export type DetailField = Payload<'job.detail'>['field'];
 
 /** What of a job can be about a person; who and how to reach them first. */
 const OF_PERSON = ['customer', 'contact', 'place', 'note'] as const satisfies readonly DetailField[];
