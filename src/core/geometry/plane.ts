@@ -14,6 +14,8 @@ const UPRIGHT = 3;
 
 /** The plane in which places lie or nearly lie; plan unless they hang. */
 export function planeOf(places: readonly Point3[]): Plane {
+  // Two places lie in many planes; only a third shows how a piece hangs.
+  if (places.length < 3) return 'plan';
   const [x, y, z] = [0, 1, 2].map((axis) => spread(places.map((place) => place[axis] ?? 0))) as [
     number,
     number,

@@ -130,12 +130,12 @@ export class Dock {
     for (const name of names) this.read(this.reading(name));
   }
 
-  /** Everything that is needed, and heights, which nothing else checks, twice. */
+  /** Everything that is needed; heights, and lengths along which no fasteners are, which nothing else checks, twice. */
   readAll(): void {
     for (const reading of this.sheet.readings) {
       if (reading.state !== 'open' || !reading.needed) continue;
       this.read(reading);
-      if (reading.kind === 'height') this.read(reading);
+      if (reading.kind === 'height' || reading.kind === 'girth') this.read(reading);
     }
   }
 
