@@ -3,6 +3,7 @@ import { defaultLimits, type Finding } from '../../../src/core/check/index.ts';
 import { guides } from '../../../src/core/guide/pieces/index.ts';
 import { installer, owner } from './build.ts';
 import { guideNamed } from './demo-bow.ts';
+import { EFFORTS } from './efforts.ts';
 import { Measured } from './measured.ts';
 
 const key = 'slip-unseen';
@@ -16,8 +17,11 @@ const named = (measured: Measured, unseen: { line: number; corner: number }): st
 
 describe(`${key}, quiet`, () => {
   it('says nothing about a guide measured as it asks, by whom ever', () => {
-    for (const guide of guides)
-      for (const who of [installer, owner]) expect(found(new Measured(guide, { who }))).toEqual([]);
+    for (const guide of guides) {
+      const [{ answers, again } = { answers: {}, again: [] }] = EFFORTS[guide.kind] ?? [];
+      for (const who of [installer, owner])
+        expect(found(new Measured(guide, { who, answers, twice: again }))).toEqual([]);
+    }
   });
   it('goes by the limit of edges for edges and of corners for corners and mounts', () => {
     expect(named(new Measured(bow), { line: 12, corner: 0.1 })).toEqual([]);
