@@ -1,4 +1,4 @@
-import { judge, solutionOf } from '../core/check/index.ts';
+import { adjustedPlaces, judge } from '../core/check/index.ts';
 import { type Place, sketchPiece } from '../core/cloth/index.ts';
 import type { Sheet } from '../core/job/index.ts';
 import { dxfOf, fastenersCsv, makePlan, pointsCsv, type StateMark, svgOf } from '../core/packet/drawing/index.ts';
@@ -11,12 +11,9 @@ type Drawn = { ok: true; text: string } | { ok: false; message: string };
 export function drawn(sheet: Sheet, call: Call, of: StateMark): Drawn {
   const { pieces } = judge(sheet);
   const placesOf = (piece: string): ReadonlyMap<string, Place> => {
-    const adjustment = pieces.get(piece)?.adjustment;
-    const solution = adjustment?.state === 'solved' ? solutionOf(adjustment) : null;
-    const positions = new Map(solution?.points.map(({ id, position }) => [id, position]));
-    return sketchPiece(sheet, piece, positions).places;
+    return sketchPiece(sheet, piece, adjustedPlaces(pieces.get(piece))).places;
   };
-  if (call.as === 'points') return { ok: true, text: pointsCsv(sheet, pieces) };
+  if (call.as === 'points') return { ok: true, text: pointsCsv(sheet, pieces, placesOf) };
   if (call.as === 'fasteners') return { ok: true, text: fastenersCsv(sheet, placesOf) };
   const named = sheet.pieces.filter(({ name }) => call.piece === null || name === call.piece);
   const [piece, ...others] = named;

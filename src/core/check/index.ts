@@ -4,7 +4,7 @@ export { changesBetween, type Judged, type PieceChanges, twinsBySlot } from './c
 export { Finding, RuleKey, type Subject } from './finding.ts';
 export { type Gate, gates } from './gates.ts';
 export { defaultLimits, limitsOf } from './limits.ts';
-export { type PieceJudgement, solutionOf } from './piece-judgement.ts';
+export { adjustedPlaces, type PieceJudgement, solutionOf } from './piece-judgement.ts';
 export { type RoundPoint, roundOf } from './round.ts';
 export { type CheckOptions, check, judge } from './runner.ts';
 export { defaultInstruments, sigmaOf } from './sigma.ts';

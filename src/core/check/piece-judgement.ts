@@ -22,3 +22,12 @@ export interface PieceJudgement {
 
 export const solutionOf = (adjustment: Adjustment): Solution | null =>
   adjustment.state === 'did-not-converge' ? null : adjustment.solution;
+
+/** Places of the adjusted shape and of the things in its way, by point; empty while the engine does not have it. */
+export function adjustedPlaces(judgement: PieceJudgement | undefined): ReadonlyMap<string, Vector> {
+  if (judgement?.adjustment.state !== 'solved') return new Map();
+  return new Map([
+    ...judgement.adjustment.solution.points.map(({ id, position }) => [id, position] as const),
+    ...[...judgement.things].map(([id, { position }]) => [id, position] as const),
+  ]);
+}

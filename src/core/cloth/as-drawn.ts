@@ -158,6 +158,8 @@ const TOWARD: Partial<Record<Side, Place>> = {
   aft: [-1, 0, 0],
   port: [0, 1, 0],
   starboard: [0, -1, 0],
+  above: [0, 0, 1],
+  below: [0, 0, -1],
 };
 
 /** Square to a string; signed where it is said towards which side it counts. */

@@ -1,6 +1,4 @@
 /** From readings to cloth. */
-
-export { outlineOf } from '../geometry/outline.ts';
 export {
   type EvenRow,
   evenRow,
@@ -11,5 +9,6 @@ export {
   type SpacingLimits,
   usualRow,
 } from './even-spacing.ts';
+export { inTheBoat } from './in-the-boat.ts';
 export { drawnTowards, type PieceSketch, type Place, sketchPiece } from './sketch-piece.ts';
 export { runPlaces, type Station, stationsOn } from './stations.ts';

@@ -1,5 +1,6 @@
-import { depthOff, offPlane, onPlane, type Point2, planeOf, sketch } from '../geometry/index.ts';
+import { offPlane, onPlane, type Point2, planeOf, sketch } from '../geometry/index.ts';
 import type { Sheet, SheetPoint, SheetReading } from '../job/index.ts';
+import { hung, inTheBoat } from './in-the-boat.ts';
 
 export type Place = readonly [number, number, number];
 
@@ -39,12 +40,11 @@ export function sketchPiece(sheet: Sheet, pieceId: string, adjusted: ReadonlyMap
       for (const id of [first, second]) if (id !== undefined) measured.add(id);
     } else if (isOverFrame(reading) && a !== undefined && !piece?.flat) heights.push({ i: a, z: reading.value });
   }
-  const hung = (at: Point2, i: number): Place => offPlane(plane, at, depthOff(plane, nominal[i] ?? [0, 0, 0]));
   if (adjusted.size > 0) {
+    const boat = inTheBoat(sheet, pieceId, adjusted);
     const placeOf = ({ id }: SheetPoint, i: number): Place => {
-      const place = adjusted.get(id);
-      if (!place) return nominal[i] ?? [0, 0, 0];
-      return piece?.flat ? hung([place[0], place[1]], i) : [towards * place[0], place[1], place[2]];
+      const place = boat.get(id);
+      return place ? [towards * place[0], place[1], place[2]] : (nominal[i] ?? [0, 0, 0]);
     };
     return { places: placesOf(points, points.map(placeOf)), measured };
   }
@@ -52,7 +52,7 @@ export function sketchPiece(sheet: Sheet, pieceId: string, adjusted: ReadonlyMap
     ? sketch(
         nominal.map((place) => onPlane(plane, place)),
         links,
-      ).map(hung)
+      ).map((place, i) => hung(plane, place, nominal[i]))
     : sketch(nominal, links, { heights });
   return { places: placesOf(points, drawn), measured };
 }

@@ -216,7 +216,8 @@ export type Who = z.infer<typeof Who>;
 
 /**
  * One dated, immutable thing somebody did. at: the device's own clock, for people; order never rests on it.
- * seen: the ids of the latest entries (heads) the device knew. Unknown fields are kept.
+ * seen: the ids of the latest entries (heads) the device knew. batch: the first of the entries made by one act, where it made
+ * several; they are taken back together. Unknown fields are kept.
  */
 export const Entry = z.looseObject({
   id: Id,
@@ -225,6 +226,7 @@ export const Entry = z.looseObject({
   who: Who,
   device: Id,
   seen: z.array(Id),
+  batch: z.optional(Id),
   kind: z.string().check(z.minLength(1), z.maxLength(60)),
   payload: z.record(z.string(), z.unknown()),
 });

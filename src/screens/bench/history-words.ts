@@ -144,20 +144,3 @@ function told<K extends keyof Say>(kind: K, entry: Entry, job: OpenJob): string 
   const read = payloads[kind].safeParse(entry.payload);
   return read.success ? words[kind](read.data as Payload<K>, job, entry) : null;
 }
-
-/** Ids of entries that were taken back by an undo that itself still counts. */
-export function takenBack(entries: readonly Entry[]): ReadonlySet<string> {
-  const undos = entries.flatMap((entry) => {
-    const read = entry.kind === 'undo' ? payloads.undo.safeParse(entry.payload) : null;
-    return read?.success ? [{ id: entry.id, of: read.data.entry }] : [];
-  });
-  const back = new Set<string>();
-  for (let changed = true, rounds = 0; changed && rounds <= undos.length; rounds += 1) {
-    const before = [...back].sort().join();
-    const next = new Set(undos.filter(({ id }) => !back.has(id)).map(({ of }) => of));
-    back.clear();
-    for (const id of next) back.add(id);
-    changed = [...back].sort().join() !== before;
-  }
-  return back;
-}

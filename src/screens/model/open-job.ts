@@ -7,8 +7,10 @@ import {
   fold,
   heads,
   merge,
+  nextToTakeBack,
   type Payload,
   type Sheet,
+  takenBackWith,
 } from '../../core/job/index.ts';
 import { now, uuid } from '../../device/clock.ts';
 import { type JobJudgement, judgeJob } from '../../device/judge/index.ts';
@@ -120,16 +122,20 @@ function grown(before: readonly Entry[], made: readonly Entry[]): readonly Entry
 
 function makeEntries(job: string, before: readonly Entry[], deeds: readonly Deed[]): Entry[] {
   let seen = heads(before);
-  // What is done at once bears one time: it is taken back at once.
   const at = now();
+  let batch: string | null = null;
   return deeds.map(({ kind, payload }) => {
+    const id = uuid();
+    // What one act does is taken back at once; a clock that counts seconds cannot tell it from the next act.
+    if (deeds.length > 1) batch ??= id;
     const entry: Entry = {
-      id: uuid(),
+      id,
       job,
       at,
       who: actor.value,
       device: device.value,
       seen,
+      ...(batch === null ? {} : { batch }),
       kind,
       payload,
     };
@@ -154,37 +160,13 @@ export async function deleteJob(id: string): Promise<void> {
   tellDeleted(id);
 }
 
-/** Undo stops here: what these begin is not taken back by a thumb that slipped. */
-const BEGINNINGS: ReadonlySet<string> = new Set<EntryKind>(['job.open', 'piece.add', 'erase', 'piece.clear']);
-
-/** The entries of a job that were taken back. */
-const undoneIn = ({ entries }: Pick<OpenJob, 'entries'>): ReadonlySet<string> =>
-  new Set(entries.flatMap(({ kind, payload }) => (kind === 'undo' ? [String(payload.entry)] : [])));
-
-/** What undo would take back next: the last entry of this person's own hand that is still in force. */
-export const lastUndoable = computed<Entry | null>(() => {
-  const job = openJob.value;
-  if (!job) return null;
-  const undone = undoneIn(job);
-  const me = actor.value.role;
-  for (let i = job.entries.length - 1; i >= 0; i -= 1) {
-    const entry = job.entries[i];
-    if (!entry || entry.kind === 'undo' || undone.has(entry.id)) continue;
-    if (BEGINNINGS.has(entry.kind)) return null;
-    if (entry.who.role === me) return entry;
-  }
-  return null;
-});
+/** What undo would take back next; null where it stops. */
+export const lastUndoable = computed<Entry | null>(() =>
+  openJob.value ? nextToTakeBack(openJob.value.entries, actor.value.role) : null,
+);
 
 /** Takes an entry back, with all that was done at once with it: a point and what is asked about it, say. */
 export async function undo(entry: Entry): Promise<void> {
   const job = openJob.value;
-  if (!job) return;
-  const undone = undoneIn(job);
-  const together = job.entries.filter(
-    ({ id, kind, at, device: by }) =>
-      id === entry.id ||
-      (at === entry.at && by === entry.device && kind !== 'undo' && !BEGINNINGS.has(kind) && !undone.has(id)),
-  );
-  await actAll(together.reverse().map(({ id }) => deed('undo', { entry: id })));
+  if (job) await actAll(takenBackWith(job.entries, entry).map((id) => deed('undo', { entry: id })));
 }

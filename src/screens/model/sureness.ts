@@ -3,6 +3,8 @@ import type { Sheet } from '../../core/job/index.ts';
 import type { OpenJob } from './open-job.ts';
 import { lengthText } from './words.ts';
 
+export { adjustedPlaces } from '../../core/check/piece-judgement.ts';
+
 type Solved = Extract<PieceJudgement['adjustment'], { state: 'solved' }>;
 
 /** The adjusted shape of a piece; null while the engine does not have it. */
@@ -29,18 +31,6 @@ export function worstSureness(job: OpenJob): number | null {
     for (const point of solution.points) if (needed.has(point.id)) worst = Math.max(worst, point.relative95 ?? 0);
   }
   return worst;
-}
-
-/** Places of the adjusted shape by point; empty while the engine does not have it. */
-export function adjustedPlaces(
-  judgement: PieceJudgement | undefined,
-): ReadonlyMap<string, readonly [number, number, number]> {
-  const adjustment = judgement?.adjustment;
-  if (!judgement || adjustment?.state !== 'solved') return new Map();
-  return new Map([
-    ...adjustment.solution.points.map((point) => [point.id, point.position] as const),
-    ...[...judgement.things].map(([id, { position }]) => [id, position] as const),
-  ]);
 }
 
 /** How sure a point is, mm at 95 % from its neighbours and marks; 'floats' when the readings do not fix it; null when unknown. */

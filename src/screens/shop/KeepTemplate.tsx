@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { inTheBoat } from '../../core/cloth/index.ts';
 import { templateOf } from '../../core/guide/again/index.ts';
 import type { SheetPiece } from '../../core/job/index.ts';
 import { uuid } from '../../device/clock.ts';
@@ -23,12 +24,7 @@ export function KeepTemplate({ job, piece }: { job: OpenJob; piece: SheetPiece }
       setState({ at: 'naming', fault: words.taken(wanted) });
       return;
     }
-    const places = new Map(
-      [...adjustedPlaces(job.pieces.get(piece.id))].map(([id, [x, y, z]]) => [
-        id,
-        [x, y, z] as [number, number, number],
-      ]),
-    );
+    const places = inTheBoat(job.sheet, piece.id, adjustedPlaces(job.pieces.get(piece.id)));
     const made = templateOf(job.entries, piece.id, { name: wanted, newId: uuid, places });
     if (!made) return;
     await changeTemplates((list) => [...list, made]);

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { inTheBoat } from '../../core/cloth/index.ts';
 import { sisterOf } from '../../core/job/again/index.ts';
 import { uuid } from '../../device/clock.ts';
 import { say } from '../../text/index.ts';
@@ -92,11 +93,7 @@ function opening({ sheet }: OpenJob, customer: string, boat: string): Deed[] {
 
 function startDeeds(job: OpenJob, from: string, doubted: ReadonlySet<string>): Deed[] {
   const places = new Map(
-    job.sheet.pieces.flatMap(({ id }) =>
-      [...adjustedPlaces(job.pieces.get(id))].map(
-        ([point, [x, y, z]]) => [point, [x, y, z] as [number, number, number]] as const,
-      ),
-    ),
+    job.sheet.pieces.flatMap(({ id }) => [...inTheBoat(job.sheet, id, adjustedPlaces(job.pieces.get(id)))]),
   );
   const { pieces, obstructions, expected } = sisterOf(job.entries, { newId: uuid, from, doubted, places });
   return [

@@ -2,6 +2,13 @@ import type { DrawingWords } from '../../core/packet/drawing/index.ts';
 
 /** What stands on a drawing that leaves the app. */
 export const drawing: DrawingWords = {
+  seen: {
+    plan: 'Seen from above, the bow up',
+    port: 'Seen from outboard, the bow to the left',
+    starboard: 'Seen from outboard, the bow to the right',
+    astern: 'Seen from astern, port to the left',
+    ahead: 'Seen from ahead, port to the right',
+  },
   notFlat: 'A PLAN, NOT A CUTTING PATTERN: this piece is not flat. Cut from the points in space.',
   sketched: 'Drawn from readings that do not fix the shape yet. Do not cut from it.',
   measuredTo: (line) => `Measured to: ${line}`,

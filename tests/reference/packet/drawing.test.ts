@@ -3,8 +3,10 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { judge, solutionOf } from '../../../src/core/check/index.ts';
-import { type Place, sketchPiece } from '../../../src/core/cloth/index.ts';
+import { adjustedPlaces, judge } from '../../../src/core/check/index.ts';
+import { sketchPiece } from '../../../src/core/cloth/index.ts';
+import { guideOf } from '../../../src/core/guide/pieces/index.ts';
+import type { PieceKind } from '../../../src/core/job/index.ts';
 import {
   type Drawing,
   dxfOf,
@@ -14,23 +16,21 @@ import {
   svgOf,
 } from '../../../src/core/packet/drawing/index.ts';
 import { drawing as words } from '../../../src/text/en/drawing.ts';
-import { guideNamed } from '../../core/check/demo-bow.ts';
 import { Measured } from '../../core/check/measured.ts';
 
 const PYTHON = '/usr/bin/python3';
 const available = spawnSync(PYTHON, ['-c', 'import ezdxf']).status === 0;
 const of = { seal: 'ab12', entries: 33, latest: '2026-05-04T09:00:00Z' };
 
-function measured(kind: 'open-bow' | 'tension-shade', job = 'A job') {
-  const made = new Measured(guideNamed(kind));
+function measured(kind: PieceKind, job = 'A job') {
+  const guide = guideOf(kind);
+  if (!guide) throw new Error(`no guide ${kind}`);
+  const made = new Measured(guide);
   made.job.add('job.shop', { hem: 30 });
   made.job.add('job.detail', { field: 'name', value: job });
   const sheet = made.job.sheet();
   const { pieces } = judge(sheet);
-  const adjustment = pieces.get(made.piece.id)?.adjustment;
-  const solution = adjustment ? solutionOf(adjustment) : null;
-  const positions = new Map(solution?.points.map(({ id, position }) => [id, position as Place]));
-  const { places } = sketchPiece(sheet, made.piece.id, positions);
+  const { places } = sketchPiece(sheet, made.piece.id, adjustedPlaces(pieces.get(made.piece.id)));
   const plan = makePlan({ sheet, piece: made.piece.id, places, adjusted: true, of, words });
   if (!plan) throw new Error('nothing to draw');
   return { sheet, pieces, places, plan, piece: made.piece };
@@ -156,6 +156,19 @@ describe('a drawing', () => {
     expect(texts(plan)[0]).toContain('A job');
   });
 
+  it('of a piece that hangs is seen from outside, as wide and as high as it is', () => {
+    const { plan, sheet } = measured('drop-curtain');
+    expect(texts(plan)).toContain(words.seen.astern);
+    const corners = plan.entities.find((entity) => entity.type === 'line' && entity.layer === 'OUTLINE');
+    const round = corners?.type === 'line' ? corners.points : [];
+    const layout = sheet.points.flatMap(({ nominal, role, pieces }) =>
+      nominal && role !== 'mark' && pieces.length > 0 ? [nominal] : [],
+    );
+    const reach = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
+    expect(reach(round.map(([x]) => x))).toBeCloseTo(reach(layout.map(([, y]) => y)), -1);
+    expect(reach(round.map(([, y]) => y))).toBeCloseTo(reach(layout.map(([, , z]) => z)), -1);
+  });
+
   it('as SVG is as large as the piece: one user unit is one millimetre', () => {
     const { plan } = measured('open-bow');
     const svg = svgOf(plan);
@@ -178,14 +191,14 @@ describe('a drawing', () => {
 
   it('comes with lists that no spreadsheet computes', () => {
     const { sheet, pieces, places } = measured('open-bow');
-    const points = pointsCsv(sheet, pieces).split('\r\n');
+    const points = pointsCsv(sheet, pieces, () => places).split('\r\n');
     const own = sheet.points.filter((point) => point.pieces.length > 0);
     expect(points).toHaveLength(own.length + 2);
     expect(points[1]).toMatch(/^Piece,W1,mark,port aft,/);
     const fasteners = fastenersCsv(sheet, () => places).split('\r\n');
     expect(fasteners).toHaveLength(sheet.fasteners.length + 2);
-    expect(pointsCsv({ ...sheet, pieces: sheet.pieces.map((p) => ({ ...p, name: '=1+1' })) }, pieces)).toContain(
-      "'=1+1",
-    );
+    expect(
+      pointsCsv({ ...sheet, pieces: sheet.pieces.map((p) => ({ ...p, name: '=1+1' })) }, pieces, () => places),
+    ).toContain("'=1+1");
   });
 });

@@ -1,4 +1,6 @@
-/** A place on a drawing, mm: to the right, and up. On a plan the bow is up and starboard to the right. */
+import type { Face } from '../../geometry/index.ts';
+
+/** A place on a drawing, mm: to the right, and up. From above the bow is up and starboard to the right. */
 export type Flat = readonly [number, number];
 
 /** Layers by plain names that any program takes. */
@@ -39,6 +41,8 @@ export interface Drawing {
 
 /** What a drawing says in words. */
 export interface DrawingWords {
+  /** From where the drawing is seen. */
+  readonly seen: Readonly<Record<Face, string>>;
   /** On a piece that is not flat. */
   readonly notFlat: string;
   /** Where the shape is drawn from readings that nobody adjusted. */

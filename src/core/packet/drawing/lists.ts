@@ -7,20 +7,25 @@ import { writeCsv } from '../csv.ts';
 const digits = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
 
 /**
- * Every point of a job's pieces as CSV: label, role, x forward, y port, z up in mm in the piece's own frame, how sure it is
+ * Every point of a job's pieces as CSV: label, role, x forward, y port, z up in mm as the piece lies in the boat, how sure it is
  * (mm at 95 %, relative to its marks and neighbours) and whether the readings fix it. Cells a spreadsheet would compute are
  * written so that it does not.
  */
-export function pointsCsv(sheet: Sheet, pieces: ReadonlyMap<string, PieceJudgement>): string {
+export function pointsCsv(
+  sheet: Sheet,
+  pieces: ReadonlyMap<string, PieceJudgement>,
+  placesOf: (piece: string) => ReadonlyMap<string, Place>,
+): string {
   const rows = sheet.pieces.flatMap(({ id: piece, name }) => {
     const judgement = pieces.get(piece);
     const solution = judgement ? solutionOf(judgement.adjustment) : null;
+    const places = placesOf(piece);
     const results = new Map(solution?.points.map((result) => [result.id, result]));
     return sheet.points
       .filter((point) => point.pieces.includes(piece))
       .map(({ id, label, role, sides }) => {
         const result = results.get(id);
-        const place = result && result.state !== 'floating' ? result.position.map(digits) : ['', '', ''];
+        const place = (result && result.state !== 'floating' && places.get(id)?.map(digits)) || ['', '', ''];
         const sure = result?.relative95 ?? null;
         return [
           name,

@@ -1,6 +1,6 @@
 import { withAllowance } from '../../cloth/allowance.ts';
 import { type Place, runPlaces, stationsOn } from '../../cloth/index.ts';
-import { outlineOf } from '../../geometry/index.ts';
+import { extentOf, type Face, faceOf, outlineOf, seenAs } from '../../geometry/index.ts';
 import type { Sheet, SheetPiece, SheetPoint } from '../../job/index.ts';
 import { formatLength } from '../../length/index.ts';
 import type { StateMark } from '../state.ts';
@@ -17,29 +17,35 @@ export interface PlanInput {
   readonly words: DrawingWords;
 }
 
-/** A piece from above, to scale: what was measured, and the shop's allowance apart from it. */
+/** A piece square to its face (from above, or from outside where it hangs), to scale; the shop's allowance apart. */
 export function makePlan(input: PlanInput): Drawing | null {
   const { sheet, places } = input;
   const piece = sheet.pieces.find(({ id }) => id === input.piece);
   const points = sheet.points.filter(({ id, pieces }) => pieces.includes(input.piece) && places.has(id));
   if (!piece || points.length === 0) return null;
-  const letter = letterHeight(points.map(({ id }) => flatOf(places.get(id))));
+  const face = faceOf(points.flatMap(({ nominal }) => (nominal ? [nominal] : [])));
+  const to = projector(face);
+  const letter = letterHeight(points.map(({ id }) => to(places.get(id))));
   return {
     system: sheet.system,
     flat: piece.flat,
     entities: [
-      ...outlines(input, piece),
-      ...edges(input),
-      ...pointMarks(input, points, letter),
-      ...obstructions(input, letter),
-      ...dimensions(input, letter),
+      ...outlines(input, piece, to),
+      ...edges(input, to),
+      ...pointMarks(input, points, letter, to),
+      ...obstructions(input, letter, to),
+      ...dimensions(input, letter, to),
     ],
-    block: block(input, piece),
+    block: block(input, piece, face),
     space: points.map(({ id, label }) => ({ label, at: places.get(id) ?? [0, 0, 0] })),
   };
 }
 
-const flatOf = (place: Place | undefined): Flat => (place ? [-place[1], place[0]] : [0, 0]);
+type Projector = (place: Place | undefined) => Flat;
+const projector =
+  (face: Face): Projector =>
+  (place) =>
+    seenAs(face, place ?? [0, 0, 0]);
 
 /** Letters that can be read on a sheet that holds the whole piece, mm on the piece. */
 function letterHeight(places: readonly Flat[]): number {
@@ -48,11 +54,11 @@ function letterHeight(places: readonly Flat[]): number {
   return Math.min(40, Math.max(8, span / 110));
 }
 
-function outlines({ sheet, piece, places }: PlanInput, { flat }: SheetPiece): Entity[] {
+function outlines({ sheet, piece, places }: PlanInput, { flat }: SheetPiece, to: Projector): Entity[] {
   const outline = outlineOf(sheet, piece);
   const line = (outline?.points ?? []).flatMap((id) => {
     const place = places.get(id);
-    return place ? [flatOf(place)] : [];
+    return place ? [to(place)] : [];
   });
   if (!outline || line.length < 3) return [];
   const entities: Entity[] = [{ type: 'line', layer: 'OUTLINE', points: line, closed: true }];
@@ -62,13 +68,13 @@ function outlines({ sheet, piece, places }: PlanInput, { flat }: SheetPiece): En
   return entities;
 }
 
-function edges({ sheet, piece, places }: PlanInput): Entity[] {
+function edges({ sheet, piece, places }: PlanInput, to: Projector): Entity[] {
   return sheet.runs
     .filter((run) => run.piece === piece)
     .flatMap((run): Entity[] => {
-      const line = runPlaces(run, places).map(flatOf);
+      const line = runPlaces(run, places).map(to);
       const fasteners = stationsOn(run, sheet, places).map(
-        ({ place }): Entity => ({ type: 'circle', layer: 'FASTENER', at: flatOf(place), radius: 6 }),
+        ({ place }): Entity => ({ type: 'circle', layer: 'FASTENER', at: to(place), radius: 6 }),
       );
       return line.length < 2 ? fasteners : [{ type: 'line', layer: 'EDGE', points: line, closed: false }, ...fasteners];
     });
@@ -76,75 +82,52 @@ function edges({ sheet, piece, places }: PlanInput): Entity[] {
 
 const LAYER_OF: Partial<Record<SheetPoint['role'], Layer>> = { mark: 'MARK', obstruction: 'OBSTRUCTION' };
 
-function pointMarks({ places }: PlanInput, points: readonly SheetPoint[], letter: number): Entity[] {
+function pointMarks({ places }: PlanInput, points: readonly SheetPoint[], letter: number, to: Projector): Entity[] {
   return points.flatMap(({ id, label, role }): Entity[] => {
-    const [x, y] = flatOf(places.get(id));
-    const layer = LAYER_OF[role] ?? 'POINT';
+    const [x, y] = to(places.get(id));
+    const at: Flat = [x + letter / 2, y + letter / 2];
     return [
-      { type: 'circle', layer, at: [x, y], radius: letter / 4 },
-      {
-        type: 'text',
-        layer: 'TEXT',
-        at: [x + letter / 2, y + letter / 2],
-        text: label,
-        height: letter,
-        anchor: 'start',
-      },
+      { type: 'circle', layer: LAYER_OF[role] ?? 'POINT', at: [x, y], radius: letter / 4 },
+      { type: 'text', layer: 'TEXT', at, text: label, height: letter, anchor: 'start' },
     ];
   });
 }
 
-/** Things in the way: a box of their measured size where it was measured, and a clearance round it. */
-function obstructions({ sheet, piece, places }: PlanInput, letter: number): Entity[] {
+/** Things in the way, as far as each reaches at most whichever way round it stands, and what must stay free round it. */
+function obstructions({ sheet, piece, places }: PlanInput, letter: number, to: Projector): Entity[] {
   return sheet.obstructions
-    .filter((one) => one.piece === piece)
+    .filter((thing) => thing.piece === piece)
     .flatMap(({ id, label, point }): Entity[] => {
-      const place = point === null ? undefined : places.get(point);
+      const place = places.get(point ?? '');
       if (!place) return [];
-      const size = (of: string): number | null =>
-        sheet.readings.find((reading) => reading.obstruction === id && reading.kind === 'size' && reading.of === of)
-          ?.value ?? null;
-      const [x, y] = flatOf(place);
-      const [length, width, clear] = [
-        size('length') ?? size('diameter'),
-        size('width') ?? size('diameter'),
-        size('clearance') ?? 0,
-      ];
+      const at = to(place);
+      const { most, clearance } = extentOf(sheet, id);
+      const below: Flat = [at[0], at[1] - most - letter * 1.5];
       const name: Entity = {
         type: 'text',
         layer: 'OBSTRUCTION',
-        at: [x, y - letter * 1.5],
+        at: below,
         text: label,
         height: letter,
         anchor: 'middle',
       };
-      if (length === null || width === null) return [name];
-      const box = (more: number): Entity => {
-        const [w, h] = [width / 2 + more, length / 2 + more];
-        const corners: Flat[] = [
-          [x - w, y - h],
-          [x + w, y - h],
-          [x + w, y + h],
-          [x - w, y + h],
-        ];
-        return { type: 'line', layer: 'OBSTRUCTION', points: corners, closed: true };
-      };
-      return clear > 0 ? [name, box(0), box(clear)] : [name, box(0)];
+      const ring = (radius: number): Entity => ({ type: 'circle', layer: 'OBSTRUCTION', at, radius });
+      return [name, ...(most > 0 ? [ring(most)] : []), ...(clearance > 0 ? [ring(most + clearance)] : [])];
     });
 }
 
 /** Every taped straight, a thin line with its value, on a layer of its own. */
-function dimensions({ sheet, piece, places }: PlanInput, letter: number): Entity[] {
+function dimensions({ sheet, piece, places }: PlanInput, letter: number, to: Projector): Entity[] {
   return sheet.readings
     .filter((reading) => reading.piece === piece && reading.kind === 'straight' && reading.value !== null)
     .flatMap((reading): Entity[] => {
       const [a, b] = reading.points.map((id) => places.get(id));
       if (!a || !b) return [];
-      const [from, to] = [flatOf(a), flatOf(b)];
-      const at: Flat = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
+      const [from, until] = [to(a), to(b)];
+      const at: Flat = [(from[0] + until[0]) / 2, (from[1] + until[1]) / 2];
       const text = lengthText(reading.value ?? 0, sheet);
       return [
-        { type: 'line', layer: 'DIMENSION', points: [from, to], closed: false },
+        { type: 'line', layer: 'DIMENSION', points: [from, until], closed: false },
         { type: 'text', layer: 'DIMENSION', at, text, height: letter * 0.8, anchor: 'middle' },
       ];
     });
@@ -155,7 +138,7 @@ const lengthText = (mm: number, { system, fraction }: Pick<Sheet, 'system' | 'fr
     ? formatLength(mm, { system: 'metric', unit: 'mm' })
     : formatLength(mm, { system: 'imperial', denominator: fraction, feet: 'never' });
 
-function block({ sheet, piece, adjusted, of, words }: PlanInput, { name, flat }: SheetPiece): string[] {
+function block({ sheet, piece, adjusted, of, words }: PlanInput, { name, flat }: SheetPiece, face: Face): string[] {
   const { details, shop, runs } = sheet;
   const lines = [...new Set(runs.filter((run) => run.piece === piece).flatMap(({ line }) => line ?? []))];
   const allowance = (shop?.hem ?? 0) + (shop?.trim ?? 0);
@@ -164,6 +147,7 @@ function block({ sheet, piece, adjusted, of, words }: PlanInput, { name, flat }:
     [details.name, name].filter(Boolean).join(' · '),
     [details.customer, details.boat].filter(Boolean).join(' · '),
     ...(sheet.demo ? [words.demo] : []),
+    words.seen[face],
     ...(flat ? [] : [words.notFlat]),
     ...(adjusted ? [] : [words.sketched]),
     lines.length > 0 ? words.measuredTo(lines.map((line) => words.lines[line]).join(', ')) : words.lineUnknown,

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import type { Entry } from '../../../core/job/index.ts';
+import { type Entry, inForceCheck } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
-import { historyText, takenBack } from '../history-words.ts';
+import { historyText } from '../history-words.ts';
 import { orderOf } from '../state/answers-since.ts';
 import { entrySubjects } from '../state/entry-subjects.ts';
 import type { Lit } from '../state/lit.ts';
@@ -18,7 +18,7 @@ export function HistorySection({ job, lit }: { job: OpenJob; lit: Lit }) {
   const [all, setAll] = useState(false);
   const words = sayBench().history;
   const newest = [...orderOf(job.entries).ordered].reverse();
-  const back = takenBack(job.entries);
+  const inForce = inForceCheck(job.entries);
   // What is selected shows its history, however long ago it was.
   const shown = all ? newest : newest.filter((entry, index) => index < LATEST || lit.entries.has(entry.id));
   return (
@@ -30,7 +30,7 @@ export function HistorySection({ job, lit }: { job: OpenJob; lit: Lit }) {
             entry={entry}
             job={job}
             lit={lit.entries.has(entry.id)}
-            takenBack={back.has(entry.id)}
+            takenBack={!inForce(entry.id)}
           />
         ))}
       </ul>

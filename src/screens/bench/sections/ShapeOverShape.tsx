@@ -1,5 +1,6 @@
 import type { ShapeFit } from '../../../core/adjust/index.ts';
-import { outlineOf, type Place } from '../../../core/cloth/index.ts';
+import type { Place } from '../../../core/cloth/index.ts';
+import { outlineOf } from '../../../core/geometry/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { adjustedPlaces } from '../../model/sureness.ts';

@@ -24,7 +24,7 @@ export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm):
   const placesOf = (id: string) => sketchPiece(sheet, id, adjustedPlaces(job.pieces.get(id))).places;
   const base = packetFileName(sheet, { at: now() }).replace(/\.json$/, '');
   const file = (text: string, ending: string, type: string): MadeFile => ({ text, name: `${base}-${ending}`, type });
-  if (form === 'points') return file(pointsCsv(sheet, job.pieces), 'points.csv', 'text/csv');
+  if (form === 'points') return file(pointsCsv(sheet, job.pieces, placesOf), 'points.csv', 'text/csv');
   if (form === 'fasteners') return file(fastenersCsv(sheet, placesOf), 'fasteners.csv', 'text/csv');
   if (form === 'readings') return file(writeTable(sheet), 'readings.csv', 'text/csv');
   const adjusted = job.pieces.get(piece.id)?.adjustment.state === 'solved';
