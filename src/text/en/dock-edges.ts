@@ -70,9 +70,4 @@ export const dockEdges = {
   noValue: 'No value',
   noneHere: 'None here: this boat has no such edge',
   couldNot: 'Could not measure this edge',
-  why: 'Why?',
-  reasons: {
-    noneHere: ['This boat has none', 'Not part of this piece'],
-    couldNot: ['Cannot be reached', 'Something in the way', 'No helper', 'Weather'],
-  },
 };

@@ -76,8 +76,8 @@ export const dock = {
     noPhoto: 'No photo',
     reason: 'Why?',
     reasons: {
-      reading: ['Cannot be reached', 'Something in the way', 'No helper', 'Weather'],
-      noneHere: ['This boat has none', 'Not part of this piece'],
+      'could-not': ['Cannot be reached', 'Something in the way', 'No helper', 'Weather'],
+      'none-here': ['This boat has none', 'Not part of this piece'],
       shot: ['Cannot be reached', 'Too dark', 'Camera does not work', 'Weather'],
     },
     otherReason: 'Another reason',

@@ -26,6 +26,9 @@ export const cordQuestion: Question = ask(
 export const fitsQuestion: Question = ask('fits', ['owner-alone', 'owner-helped', 'crew']);
 export const fitsFromQuestion: Question = ask('fits-from', ['dock', 'inside', 'ground', 'both']);
 
+/** Of a cover that lies where the cleats are. */
+export const cleatsQuestion: Question = ask('cleats', ['under-cover', 'outside', 'cut-outs']);
+
 /** Of a cover. A shade is taken down or stays up, and asks so in its own guide. */
 export const rainQuestion: Question = ask('rain', ['stays-on', 'taken-off'], { cautions: ['carbon-monoxide'] });
 /** Of cloth that is up while the boat moves. */

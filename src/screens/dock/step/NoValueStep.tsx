@@ -1,26 +1,25 @@
 import { useState } from 'preact/hooks';
-import type { NoValue, SheetReading } from '../../../core/job/index.ts';
+import type { NoValue } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
-import { act } from '../../model/open-job.ts';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
 
 interface Props {
-  reading: SheetReading;
+  /** The two answers, in the words of what is asked for. */
+  words: { readonly noneHere: string; readonly couldNot: string };
   onCancel: () => void;
-  onDone: () => void;
+  onAnswer: (answer: NoValue, reason: string) => void;
 }
 
 /** The two answers without a value: it is not on this boat, or it is and could not be measured; each with why. */
-export function NoValueStep({ reading, onCancel, onDone }: Props) {
+export function NoValueStep({ words, onCancel, onAnswer }: Props) {
   const [answer, setAnswer] = useState<NoValue | null>(null);
-  const words = say().dock.step;
   if (answer)
     return (
       <ReasonPicker
-        question={words.reason}
-        reasons={answer === 'none-here' ? words.reasons.noneHere : words.reasons.reading}
+        question={say().dock.step.reason}
+        reasons={say().dock.step.reasons[answer]}
         onCancel={onCancel}
-        onReason={(reason) => void act('reading.answer', { reading: reading.id, answer, reason }).then(onDone)}
+        onReason={(reason) => onAnswer(answer, reason)}
       />
     );
   return (

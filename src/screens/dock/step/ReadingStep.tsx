@@ -11,7 +11,7 @@ import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { movedMarkOf, readingInstruction } from '../step-words.ts';
 import { Answered, badOf, EntryFoot, EntryStrip } from './EntryParts.tsx';
 import { MovedStep } from './MovedStep.tsx';
-import { NoValueStep } from './NoValueStep.tsx';
+import { ReadingNoValue } from './ReadingNoValue.tsx';
 import { StepLayout } from './StepLayout.tsx';
 import type { StepProps } from './step-props.ts';
 import { Takes } from './Takes.tsx';
@@ -30,7 +30,7 @@ function OpenStep({ job, piece, step, onward, head, moves }: StepProps<'reading'
   const [without, setWithout] = useState(false);
   useEffect(readyToAnswer, []);
   const speaking = findingsOn(job, 'reading', reading.id);
-  if (without) return <NoValueStep reading={reading} onCancel={() => setWithout(false)} onDone={onward} />;
+  if (without) return <ReadingNoValue reading={reading} onCancel={() => setWithout(false)} onDone={onward} />;
   return (
     <StepLayout
       foot={

@@ -3,18 +3,19 @@ import type { SheetRun } from '../../../core/job/index.ts';
 import { sayEdges } from '../../../text/edges.ts';
 import { say } from '../../../text/index.ts';
 import { findingsOnRun } from '../../model/findings.ts';
+import { act } from '../../model/open-job.ts';
 import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { Banner } from '../../parts/marks.tsx';
 import { runWords } from '../step-words.ts';
 import { CautionNote } from './CautionNote.tsx';
 import { EdgeAsk, EdgeFacts, Splits } from './edge/EdgeAsk.tsx';
-import { EdgeNoValue } from './edge/EdgeNoValue.tsx';
 import { askedNext, isCounted, isScrewed, isTaped, lineOf, type Part, partAt, partsOf } from './edge/edge-view.ts';
 import { FastenerList, FastenerPad, useFasteners } from './edge/FastenerRows.tsx';
 import { Kept } from './edge/Kept.tsx';
 import { PlannedRow } from './edge/PlannedRow.tsx';
 import { isOpen, StretchTabs } from './edge/StretchTabs.tsx';
+import { NoValueStep } from './NoValueStep.tsx';
 import { StepLayout } from './StepLayout.tsx';
 import type { StepProps } from './step-props.ts';
 import './edge/edge.css';
@@ -27,7 +28,14 @@ export function RunStep(props: StepProps<'run'>) {
   const [picked, setPicked] = useState(() => (parts.find(isOpen) ?? parts[0])?.stretch.from ?? '');
   const part = partAt(parts, step.run, picked);
   if (!part) return null;
-  if (without) return <EdgeNoValue run={step.run} onCancel={() => setWithout(false)} onDone={onward} />;
+  if (without)
+    return (
+      <NoValueStep
+        words={sayEdges()}
+        onCancel={() => setWithout(false)}
+        onAnswer={(answer, reason) => void act('run.answer', { run: step.run.id, answer, reason }).then(onward)}
+      />
+    );
   return (
     <EdgeStep
       key={part.stretch.from}

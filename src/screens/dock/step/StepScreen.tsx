@@ -6,12 +6,11 @@ import type { OpenJob } from '../../model/open-job.ts';
 import { go, routeHash } from '../../model/route.ts';
 import { store } from '../../model/services.ts';
 import { Later } from '../../parts/Later.tsx';
-import { Banner } from '../../parts/marks.tsx';
 import { TopBar } from '../../parts/TopBar.tsx';
 import { photosAt, stepTitle } from '../step-words.ts';
-import { CautionNote } from './CautionNote.tsx';
 import { QuestionStep } from './QuestionStep.tsx';
 import { ReadingStep } from './ReadingStep.tsx';
+import { StepHead } from './StepHead.tsx';
 import type { StepProps } from './step-props.ts';
 import { UndoButton } from './UndoButton.tsx';
 
@@ -50,18 +49,7 @@ export function StepScreen({ job, piece, stepKey, photos }: Props) {
     if (other) go({ at: 'step', job: job.id, piece, step: other.key });
     else go({ at: 'walk', job: job.id, piece });
   };
-  const head = (
-    <>
-      {step.askedNote !== null && (
-        <Banner tone="doubt">
-          <p>
-            <strong>{say().dock.step.askedAgain}:</strong> {step.askedNote}
-          </p>
-        </Banner>
-      )}
-      <CautionNote key={`c${step.key}`} cautions={step.cautions} />
-    </>
-  );
+  const head = <StepHead step={step} />;
   return (
     <div class="page step">
       <StepTop job={job} piece={piece} steps={steps} at={at} />

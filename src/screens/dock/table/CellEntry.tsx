@@ -7,10 +7,9 @@ import { readyToAnswer } from '../../model/answer-back.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { type Route, routeHash } from '../../model/route.ts';
 import { readingName } from '../../model/words.ts';
-import { Banner } from '../../parts/marks.tsx';
-import { CautionNote } from '../step/CautionNote.tsx';
 import { Answered, EntryFoot, EntryStrip } from '../step/EntryParts.tsx';
-import { NoValueStep } from '../step/NoValueStep.tsx';
+import { ReadingNoValue } from '../step/ReadingNoValue.tsx';
+import { StepHead } from '../step/StepHead.tsx';
 import { Takes } from '../step/Takes.tsx';
 import { UndoButton } from '../step/UndoButton.tsx';
 import { useEntry } from '../step/use-entry.ts';
@@ -39,20 +38,13 @@ export function CellEntry({ job, step, speaking, onward, stayed, onTyping, back 
   if (without)
     return (
       <div class="table-foot">
-        <NoValueStep reading={reading} onCancel={() => setWithout(false)} onDone={onward} />
+        <ReadingNoValue reading={reading} onCancel={() => setWithout(false)} onDone={onward} />
       </div>
     );
   return (
     <>
       <div class="table-strip">
-        {step.askedNote !== null && (
-          <Banner tone="doubt">
-            <p>
-              <strong>{say().dock.step.askedAgain}:</strong> {step.askedNote}
-            </p>
-          </Banner>
-        )}
-        <CautionNote key={`c${step.key}`} cautions={step.cautions} />
+        <StepHead step={step} />
         <EntryStrip entry={entry} reading={reading} sheet={sheet} speaking={speaking} />
         <Answered reading={reading} />
         {stayed && speaking.length > 0 && (

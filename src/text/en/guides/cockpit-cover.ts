@@ -1,4 +1,4 @@
-import { bag, berth, cloth, cord, dockSide, fits, fitsFrom, inTheWay, line, rain, vents } from './common.ts';
+import { bag, berth, cleats, cloth, cord, dockSide, fits, fitsFrom, inTheWay, line, rain, vents } from './common.ts';
 import { bow } from './panel.ts';
 import type { PieceWords, PointWords } from './piece-words.ts';
 
@@ -93,11 +93,7 @@ export const cockpitCover: PieceWords = {
         across: 'Split across, from P2 to S2',
       },
     },
-    cleats: {
-      title: 'The cleats and the cover?',
-      help: 'A cleat that holds the boat must stay free.',
-      choices: { outside: 'Outside the cover', 'cut-outs': 'Cut-outs wanted', 'under-cover': 'Under the cover' },
-    },
+    cleats,
     'in-the-way': inTheWay,
     berth,
     'dock-side': dockSide,

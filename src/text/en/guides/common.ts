@@ -117,3 +117,9 @@ export const inTheWay: Words = {
   help: 'Cleats, rails, lights, rod holders, antennas, wipers, vents, hatches.',
   choices: { nothing: 'Nothing', listed: 'Yes: list it' },
 };
+
+export const cleats: Words = {
+  title: 'The cleats and the cover?',
+  help: 'A cleat that holds the boat must stay free.',
+  choices: { outside: 'Outside the cover', 'cut-outs': 'Cut-outs wanted', 'under-cover': 'Under the cover' },
+};

@@ -1,4 +1,4 @@
-import { bag, berth, cloth, cord, dockSide, fits, fitsFrom, inTheWay, line, rain, vents } from './common.ts';
+import { bag, berth, cleats, cloth, cord, dockSide, fits, fitsFrom, inTheWay, line, rain, vents } from './common.ts';
 import type { PieceWords, PointWords } from './piece-words.ts';
 
 const bowEdge = (side: string): PointWords => ({ name: side, where: 'on the line you chose' });
@@ -56,11 +56,7 @@ export const openBow: PieceWords = {
     berth,
     'dock-side': dockSide,
     cord,
-    cleats: {
-      title: 'The cleats and the cover?',
-      help: 'A cleat that holds the boat must stay free.',
-      choices: { outside: 'Outside the cover', 'cut-outs': 'Cut-outs wanted', 'under-cover': 'Under the cover' },
-    },
+    cleats,
     'in-the-way': inTheWay,
     fits,
     'fits-from': fitsFrom,

@@ -4,6 +4,7 @@ import { bowedEdge, edgeSteps, point } from '../edges.ts';
 import {
   bagQuestion,
   berthQuestion,
+  cleatsQuestion,
   clothQuestion,
   cordQuestion,
   dockSideQuestion,
@@ -81,7 +82,7 @@ export const cockpitCover: Guide = {
     shot('photo-starboard', ['S2', 'S1']),
     shot('photo-inside', []),
     ask('split', ['one-piece', 'fore-and-aft', 'across']),
-    ask('cleats', ['under-cover', 'outside', 'cut-outs']),
+    cleatsQuestion,
     inTheWayQuestion,
     berthQuestion,
     dockSideQuestion,

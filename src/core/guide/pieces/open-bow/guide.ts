@@ -1,8 +1,10 @@
-import type { Guide, GuidePoint } from '../../guide.ts';
+import type { Guide } from '../../guide.ts';
 import { ask, heightOf, shot, tape, tapes, whenIs } from '../asking.ts';
+import { point } from '../edges.ts';
 import {
   bagQuestion,
   berthQuestion,
+  cleatsQuestion,
   clothQuestion,
   cordQuestion,
   dockSideQuestion,
@@ -14,14 +16,6 @@ import {
   ventsQuestion,
   withCautions,
 } from '../make-questions.ts';
-
-const edge = (label: string, x: number, y: number, sides: GuidePoint['sides'], z = 0): GuidePoint => ({
-  slot: label,
-  label,
-  role: 'edge',
-  sides,
-  nominal: [x, y, z],
-});
 
 /** The edge, from the port end of the windshield round the bow to the starboard end. */
 const EDGE = ['P1', 'P2', 'P3', 'T', 'S3', 'S2', 'S1'] as const;
@@ -37,19 +31,19 @@ export const openBow: Guide = {
   kind: 'open-bow',
   flat: true,
   points: [
-    { slot: 'W1', label: 'W1', role: 'mark', sides: ['port', 'aft'], nominal: [0, 900, 0] },
-    { slot: 'W2', label: 'W2', role: 'mark', sides: ['starboard', 'aft'], nominal: [0, -900, 0] },
-    { slot: 'F', label: 'F', role: 'mark', sides: ['centre', 'forward'], nominal: [1450, 0, 0] },
-    edge('P1', 120, 1090, ['port']),
-    edge('P2', 880, 1000, ['port']),
-    edge('P3', 1620, 680, ['port']),
-    edge('T', 2180, 0, ['centre', 'forward']),
-    edge('S3', 1620, -680, ['starboard']),
-    edge('S2', 880, -1000, ['starboard']),
-    edge('S1', 120, -1090, ['starboard']),
-    edge('G', -40, 0, ['centre', 'above'], 260),
-    edge('K2', 880, 0, ['centre', 'above'], 120),
-    edge('K3', 1620, 0, ['centre', 'above'], 60),
+    point('W1', 'mark', ['port', 'aft'], [0, 900, 0]),
+    point('W2', 'mark', ['starboard', 'aft'], [0, -900, 0]),
+    point('F', 'mark', ['centre', 'forward'], [1450, 0, 0]),
+    point('P1', 'edge', ['port'], [120, 1090, 0]),
+    point('P2', 'edge', ['port'], [880, 1000, 0]),
+    point('P3', 'edge', ['port'], [1620, 680, 0]),
+    point('T', 'edge', ['centre', 'forward'], [2180, 0, 0]),
+    point('S3', 'edge', ['starboard'], [1620, -680, 0]),
+    point('S2', 'edge', ['starboard'], [880, -1000, 0]),
+    point('S1', 'edge', ['starboard'], [120, -1090, 0]),
+    point('G', 'edge', ['centre', 'above'], [-40, 0, 260]),
+    point('K2', 'edge', ['centre', 'above'], [880, 0, 120]),
+    point('K3', 'edge', ['centre', 'above'], [1620, 0, 60]),
   ],
   walk: [
     withCautions(lineQuestion, 'engine-off', 'footing'),
@@ -83,7 +77,7 @@ export const openBow: Guide = {
     berthQuestion,
     dockSideQuestion,
     cordQuestion,
-    ask('cleats', ['under-cover', 'outside', 'cut-outs']),
+    cleatsQuestion,
     inTheWayQuestion,
     fitsQuestion,
     fitsFromQuestion,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { outlineOf } from '../../../src/core/cloth/index.ts';
+import { outlineOf } from '../../../src/core/geometry/index.ts';
 import { Job, type PieceSpec, pieceId } from '../check/build.ts';
 
 const labels = (spec: PieceSpec): { points: string[]; open: boolean } | null => {
