@@ -12,8 +12,10 @@ import {
   FastenerType,
   Id,
   Into,
+  Language,
   Line,
   LineMeasured,
+  Measurer,
   NoValue,
   ObstructionKind,
   Position,
@@ -47,6 +49,8 @@ export const payloads = {
     field: z.enum(['name', 'customer', 'contact', 'boat', 'place', 'note']),
     value: Prose,
   }),
+  /** Who asks for the job and how to reach them; the latest counts. language: what the shop thinks the measurer reads. */
+  'job.request': z.object({ shop: Line, contact: Line, note: Prose, language: Language, measurer: Measurer }),
   'piece.add': PieceDeclaration,
   /** The shop's own limits and habits, as they were when the job was begun or changed since. */
   'job.shop': ShopRules,

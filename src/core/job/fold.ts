@@ -35,6 +35,7 @@ export function fold(entries: readonly Entry[]): Sheet {
     setAside,
     obstructions,
     shop: gathered.of('job.shop').at(-1)?.payload ?? null,
+    request: foldRequest(gathered),
     runs: runs.map((run) => ({ ...run, stations: stationsOf(run, fasteners, gathered) })),
     fasteners,
     shots,
@@ -67,6 +68,11 @@ function foldDetails(gathered: Gathered, registers: Registers): Sheet['details']
     place: detail('place'),
     note: detail('note'),
   };
+}
+
+function foldRequest(gathered: Gathered): Sheet['request'] {
+  const asked = gathered.of('job.request').at(-1);
+  return asked ? { ...asked.payload, ...signed(asked.entry) } : null;
 }
 
 function foldClearances(gathered: Gathered, entries: readonly Entry[]): Clearance[] {

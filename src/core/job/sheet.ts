@@ -15,6 +15,7 @@ import {
   Id,
   Into,
   LineMeasured,
+  Measurer,
   NoValue,
   ObstructionKind,
   Presence,
@@ -236,6 +237,17 @@ export const Carried = z.object({
 });
 export type Carried = z.infer<typeof Carried>;
 
+/** Who asked for the job, and what they said. */
+export const SheetRequest = z.object({
+  shop: z.string(),
+  contact: z.string(),
+  note: z.string(),
+  language: z.string(),
+  measurer: Measurer,
+  ...Signed,
+});
+export type SheetRequest = z.infer<typeof SheetRequest>;
+
 /** The plain job as it stands. */
 export const Sheet = z.object({
   job: z.nullable(Id),
@@ -257,6 +269,7 @@ export const Sheet = z.object({
   setAside: z.array(SetAside),
   obstructions: z.array(Obstruction),
   shop: z.nullable(ShopRules),
+  request: z.nullable(SheetRequest),
   runs: z.array(SheetRun),
   fasteners: z.array(Fastener),
   shots: z.array(SheetShot),

@@ -8,6 +8,8 @@ export const Sha256 = z.string().check(z.regex(/^[0-9a-f]{64}$/));
 export const Line = z.string().check(z.maxLength(400));
 /** Several lines a person typed. */
 export const Prose = z.string().check(z.maxLength(4000));
+/** A language by its tag (RFC 5646), such as `en` or `es-MX`. */
+export const Language = z.string().check(z.regex(/^[A-Za-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}$/));
 /** A permanent key inside a guide: never reused, never shown. */
 export const Slot = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9.-]{0,63}$/));
 /** Millimetres in the boat's own frame: x forward, y to port, z up. */
@@ -166,6 +168,10 @@ export type LineMeasured = z.infer<typeof LineMeasured>;
 
 export const Role = z.enum(['installer', 'owner', 'bench']);
 export type Role = z.infer<typeof Role>;
+
+/** By whom a shop wants a boat measured. */
+export const Measurer = z.enum(['owner', 'installer']);
+export type Measurer = z.infer<typeof Measurer>;
 
 export const System = z.enum(['imperial', 'metric']);
 export type System = z.infer<typeof System>;

@@ -4,7 +4,7 @@ import { Entry, Id, Sha256, Sheet, Who } from '../job/index.ts';
 
 export const FORMAT = 'tapetrue-packet';
 /** A change that an older reader would misread raises major; what it can pass over raises minor. */
-export const VERSION = { major: 1, minor: 1 } as const;
+export const VERSION = { major: 1, minor: 2 } as const;
 
 /** A picture of the packet. data: its bytes in base64 (RFC 4648), absent where it travels beside. */
 export const PacketPhoto = z.looseObject({

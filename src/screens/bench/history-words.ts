@@ -33,6 +33,7 @@ const words: Say = {
   'piece.add': ({ name }) => sayBench().history.piece(name),
   'point.add': ({ point }) => sayBench().history.point(point.label),
   'reading.add': ({ reading }, { sheet }) => sayBench().history.asked(readingTitle(sheet, reading.id)),
+  'job.request': ({ shop }) => sayBench().history.requested(shop),
   'job.shop': () => sayBench().history.shop,
   'point.drop': ({ point, reason }, { sheet }) => sayBench().history.pointDropped(pointLabel(sheet, point), reason),
   'point.label': ({ label }) => sayBench().history.relabelled(label),

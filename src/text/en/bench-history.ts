@@ -22,6 +22,8 @@ export const benchHistory = {
   fastener: (run: string, type: string, presence: string) => `${run}: ${type}, ${presence.toLowerCase()}`,
   run: (run: string, field: string, value: string) => `${run}: ${field} ${value}`,
   shop: 'The shop’s own limits went into the job',
+  requested: (shop: string) =>
+    shop === '' ? 'Asked for this job to be measured' : `${shop} asked for this job to be measured`,
   pointDropped: (label: string, reason: string) => `${label} left the piece (${reason})`,
   relabelled: (label: string) => `A point is called ${label} now`,
   readingDropped: (name: string, reason: string) => `Not asked any more: ${name} (${reason})`,

@@ -223,3 +223,24 @@ describe('the shop', () => {
     expect(sheetOf(phone).shop).toEqual({ hem: 38, fastenerGap: { min: 80, max: 150 } });
   });
 });
+
+describe('who asks for a job', () => {
+  const asked = { shop: 'A shop', contact: '555-0100', note: 'Before May', language: 'en', measurer: 'owner' } as const;
+
+  it('is told of the latest asking, and nobody where nobody asked', () => {
+    const phone = begunPhone();
+    expect(sheetOf(phone).request).toBeNull();
+    phone.does('job.request', asked);
+    const later = phone.does('job.request', { ...asked, note: '', language: 'es-MX' });
+    expect(sheetOf(phone).request).toEqual({ ...asked, note: '', language: 'es-MX', at: later.at, who: later.who });
+    phone.does('undo', { entry: later.id });
+    expect(sheetOf(phone).request?.note).toBe('Before May');
+  });
+
+  it('is carried, not understood, where the language is none', () => {
+    const phone = begunPhone();
+    const bad = phone.does('job.request', { ...asked, language: 'javascript:' });
+    expect(sheetOf(phone).request).toBeNull();
+    expect(sheetOf(phone).carried).toEqual([{ entry: bad.id, kind: 'job.request', why: 'unreadable' }]);
+  });
+});

@@ -17,7 +17,7 @@ describe('buildPacket', () => {
     const { format, version, job, made } = build();
     expect({ format, version, job, made }).toEqual({
       format: 'tapetrue-packet',
-      version: { major: 1, minor: 1 },
+      version: { major: 1, minor: 2 },
       job: sampleJob().job,
       made: { at: MADE.at, device: DEVICE, by: WHO },
     });
