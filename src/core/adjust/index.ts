@@ -28,3 +28,4 @@ export type { SlipKind } from './slips/kinds.ts';
 export { misreadings } from './slips/misreadings.ts';
 export { nameSlips } from './slips/name.ts';
 export type { Explanation, SlipReport, SupposedSlip } from './slips/report.ts';
+export { chiSquareUpperQuantile } from './statistics.ts';

@@ -2,6 +2,7 @@ import type { Fastener, Sheet, SheetPiece, SheetPoint, SheetReading, SheetRun, T
 import type { Subject } from './finding.ts';
 import type { Limits } from './limits.ts';
 import type { PieceJudgement } from './piece-judgement.ts';
+import { practiceFactors } from './practice.ts';
 import { type Instruments, sigmaOf } from './sigma.ts';
 
 /** A reading that has a value. */
@@ -42,8 +43,9 @@ export function makeContext(sheet: Sheet, limits: Limits, instruments: Instrumen
   const byId = <T extends { readonly id: string }>(list: readonly T[]) => new Map(list.map((item) => [item.id, item]));
   const runs = byId(sheet.runs);
   const sigmas = new Map<string, number>();
+  const practised = practiceFactors(sheet.practice, instruments);
   const takeSigma: Context['takeSigma'] = (reading, take) =>
-    sigmaOf(reading, take, take.who, instruments, sheet.fraction);
+    sigmaOf(reading, take, take.who, instruments, sheet.fraction, practised(take.who));
   const judged = new Map<string, PieceJudgement | null>();
   const context: Context = {
     sheet,

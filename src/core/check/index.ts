@@ -5,6 +5,7 @@ export { Finding, RuleKey, type Subject } from './finding.ts';
 export { type Gate, gates } from './gates.ts';
 export { defaultLimits, limitsOf } from './limits.ts';
 export { adjustedPlaces, type PieceJudgement, solutionOf } from './piece-judgement.ts';
+export { paperLength, practiceFactor, practiceSlip } from './practice.ts';
 export { type RoundPoint, roundOf } from './round.ts';
 export { type CheckOptions, check, judge } from './runner.ts';
 export { defaultInstruments, sigmaOf } from './sigma.ts';

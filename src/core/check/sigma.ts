@@ -82,6 +82,7 @@ function stepOf(take: Pick<Take, 'text' | 'unit'>, fraction: number): number {
  * The standard deviation of one take before anything is adjusted, in mm (radians for a lean). What the take states itself
  * comes first. A step coarser than 1/16 in adds the spread of even rounding, step / sqrt(12).
  * @param fraction the finest mark the job writes inches in
+ * @param practised how many times as wide as usual the person read a sheet of paper; never below 1, and nothing to an angle
  */
 export function sigmaOf(
   reading: Pick<SheetReading, 'kind'>,
@@ -89,11 +90,13 @@ export function sigmaOf(
   who: Pick<Who, 'role'>,
   instruments: Instruments = defaultInstruments,
   fraction = 16,
+  practised = 1,
 ): number {
   if (take.sigma !== null) return take.sigma;
   const spread = instruments[INSTRUMENT_OF[reading.kind] ?? 'tape'];
   const own = spread.base + (spread.perMetre * Math.abs(take.value)) / 1000;
-  const sigma = who.role === 'owner' ? own * instruments.ownerFactor : own;
+  const hand = reading.kind === 'lean' ? 1 : Math.max(1, practised);
+  const sigma = (who.role === 'owner' ? own * instruments.ownerFactor : own) * hand;
   const step = stepOf(take, fraction);
   return step > STEP_INSIDE ? Math.hypot(sigma, step / Math.sqrt(12)) : sigma;
 }

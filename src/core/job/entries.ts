@@ -19,6 +19,8 @@ import {
   NoValue,
   ObstructionKind,
   Position,
+  PracticePaper,
+  PracticeSide,
   Presence,
   Prose,
   Pull,
@@ -32,6 +34,10 @@ import {
   TakeUnit,
   Treatment,
 } from './words.ts';
+
+/** One reading of the paper. text: as typed. value: mm. */
+export const PracticeReading = z.object({ of: PracticeSide, text: Line, unit: TakeUnit, value: z.number() });
+export type PracticeReading = z.infer<typeof PracticeReading>;
 
 const Fraction = z.union([z.literal(8), z.literal(16), z.literal(32)]);
 
@@ -202,6 +208,14 @@ export const payloads = {
   }),
   /** judged: the heads of the state that was judged. basis: what the judgement rested on. */
   'piece.clear': z.object({ piece: Id, judged: z.array(Id), basis: z.enum(['rules', 'engine']) }),
+  /**
+   * A sheet of paper was taped to try hand and tape: every reading, in the order they were taken. It may only widen how
+   * far this person's takes are trusted.
+   */
+  'practice.done': z.object({
+    paper: PracticePaper,
+    readings: z.array(PracticeReading).check(z.minLength(1), z.maxLength(40)),
+  }),
   'note.add': z.object({ on: z.nullable(z.string().check(z.maxLength(120))), text: Prose }),
   /** Takes one entry back; it stays in the logbook. May arrive before what it takes back. */
   undo: z.object({ entry: Id }),

@@ -47,6 +47,9 @@ export function fold(entries: readonly Entry[]): Sheet {
     asks: foldAsks(gathered),
     clearances: foldClearances(gathered, entries),
     notes: gathered.of('note.add').map(({ entry, payload }) => ({ id: entry.id, ...payload, ...signed(entry) })),
+    practice: gathered
+      .of('practice.done')
+      .map(({ entry, payload }) => ({ entry: entry.id, ...payload, ...signed(entry) })),
     disputes: registers.disputes,
     carried: gathered.carried,
   };

@@ -155,6 +155,12 @@ export type Treatment = z.infer<typeof Treatment>;
 export const ReferenceKind = z.enum(['card', 'a4', 'letter', 'tape', 'other']);
 export type ReferenceKind = z.infer<typeof ReferenceKind>;
 
+/** Paper whose size is known, and what of it is taped to try hand and tape. */
+export const PracticePaper = z.enum(['letter', 'a4']);
+export type PracticePaper = z.infer<typeof PracticePaper>;
+export const PracticeSide = z.enum(['long', 'short', 'diagonal']);
+export type PracticeSide = z.infer<typeof PracticeSide>;
+
 /** Fasteners that are on the boat are measured; planned ones are set when the piece is fitted. */
 export const Presence = z.enum(['there', 'planned']);
 export type Presence = z.infer<typeof Presence>;

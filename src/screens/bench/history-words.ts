@@ -108,6 +108,10 @@ const words: Say = {
     sheet.photos.some(({ id }) => id === on)
       ? sayBench().history.noteOnPhoto(titleOfPhoto(on, sheet), text)
       : sayBench().history.note(text),
+  'practice.done': ({ paper, readings }) => {
+    const { practised, papers, paperSides } = sayBench().history;
+    return practised(papers[paper], sayBench().list(readings.map(({ of, text }) => `${paperSides[of]} ${text}`)));
+  },
   undo: ({ entry: of }, job, entry) => {
     const back = job.entries.find(({ id }) => id === of);
     // An undo of an undo names what it brought back; a ring of them, which nobody makes, ends here.

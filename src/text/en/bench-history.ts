@@ -66,6 +66,9 @@ export const benchHistory = {
   ask: (names: string) => `Asked again for ${names}`,
   clear: (name: string) => `Cleared ${name} to cut`,
   note: (text: string) => `Noted: ${text}`,
+  practised: (paper: string, readings: string) => `Tried hand and tape on a sheet of ${paper}: ${readings}`,
+  papers: { letter: 'Letter paper', a4: 'A4 paper' },
+  paperSides: { long: 'long side', short: 'short side', diagonal: 'diagonal' },
   undo: (what: string) => `Took back: ${what}`,
   erase: (count: number, reason: string) =>
     `Withdrew the content of ${count === 1 ? '1 entry' : `${count} entries`}: ${reason}`,

@@ -21,6 +21,23 @@ describe('fold', () => {
     );
   });
 
+  it('keeps every reading of the paper that somebody practised on, and who it was', () => {
+    const phone = begunPhone();
+    const owner = { name: 'Ona', role: 'owner' } as const;
+    const readings = [
+      { of: 'long', text: '12', unit: 'in', value: 304.8 },
+      { of: 'long', text: '11', unit: 'in', value: 279.4 },
+    ] as const;
+    const made = phone.does('practice.done', { paper: 'letter', readings: [...readings] }, { who: owner });
+    expect(fold(phone.entries).practice).toEqual([
+      { entry: made.id, paper: 'letter', readings, at: made.at, who: owner },
+    ]);
+    phone.does('undo', { entry: made.id });
+    expect(fold(phone.entries).practice).toEqual([]);
+    const none = phone.does('practice.done', { paper: 'letter', readings: [] });
+    expect(fold(phone.entries).carried).toContainEqual({ entry: none.id, kind: 'practice.done', why: 'unreadable' });
+  });
+
   it('gives the same sheet whatever the clocks say', () => {
     fc.assert(
       fc.property(all, fc.integer({ min: -1e9, max: 1e9 }), (entries, shift) => {

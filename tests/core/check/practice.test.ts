@@ -1,0 +1,138 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  defaultInstruments,
+  paperLength,
+  practiceFactor,
+  practiceSlip,
+  sigmaOf,
+} from '../../../src/core/check/index.ts';
+import { practiceFactors } from '../../../src/core/check/practice.ts';
+import type { Practice, PracticeReading, PracticeSide, Who } from '../../../src/core/job/index.ts';
+import { installer, owner } from './build.ts';
+
+const SIDES = ['long', 'short', 'diagonal'] as const;
+const read = (of: PracticeSide, value: number): PracticeReading => ({ of, text: '1', unit: 'mm', value });
+const off = (...by: readonly number[]): Pick<Practice, 'paper' | 'readings'> => ({
+  paper: 'letter',
+  readings: SIDES.map((of, i) => read(of, paperLength('letter', of) + (by[i] ?? 0))),
+});
+const factor = (...by: readonly number[]): number => practiceFactor(off(...by), owner, defaultInstruments);
+const done = (by: readonly number[], who: Who, entry = 'a'): Practice => ({ ...off(...by), entry, at: '', who });
+
+describe('the size of paper', () => {
+  // ANSI/ASME Y14.1 size A and ISO 216 A4; the diagonals by Pythagoras.
+  it.each([
+    ['letter', 'long', 279.4],
+    ['letter', 'short', 215.9],
+    ['letter', 'diagonal', 353.097],
+    ['a4', 'long', 297],
+    ['a4', 'short', 210],
+    ['a4', 'diagonal', 363.742],
+  ] as const)('%s, %s: %d mm', (paper, side, mm) => {
+    expect(paperLength(paper, side)).toBeCloseTo(mm, 2);
+  });
+});
+
+describe('what practice does to how far a person is trusted', () => {
+  it.each([[[0, 0, 0]], [[2, -2, 2]], [[3, 3, 3]], [[-4, 4, 4]]])('nothing for readings off by %j mm', (by) => {
+    expect(factor(...by)).toBe(1);
+  });
+  it('widens after a clear excess, and never beyond twice', () => {
+    expect(factor(8, -8, 8)).toBeGreaterThan(1);
+    expect(factor(8, -8, 8)).toBeLessThan(2);
+    expect(factor(12, -8, 9)).toBeGreaterThan(factor(8, -8, 8));
+    expect(factor(60, -60, 60)).toBe(2);
+  });
+  it('does nothing while there are no readings', () => {
+    expect(practiceFactor({ paper: 'a4', readings: [] }, owner, defaultInstruments)).toBe(1);
+  });
+  it('takes the reading that was settled on, not the slip before it', () => {
+    const { readings } = off(0, 0, 0);
+    const slip = read('long', paperLength('letter', 'long') + 25.4);
+    expect(practiceFactor({ paper: 'letter', readings: [slip, ...readings] }, owner, defaultInstruments)).toBe(1);
+  });
+  it('forgives a coarse scale its rounding', () => {
+    const coarse = { of: 'long', text: '29', unit: 'cm', value: 290 } as const;
+    expect(practiceFactor({ paper: 'a4', readings: [coarse] }, owner, defaultInstruments)).toBe(1);
+  });
+  it('only ever widens, and the more the readings are off', () => {
+    const by = fc.double({ min: -80, max: 80, noNaN: true });
+    fc.assert(
+      fc.property(by, by, by, fc.double({ min: 1, max: 4, noNaN: true }), (a, b, c, more) => {
+        const one = factor(a, b, c);
+        expect(one).toBeGreaterThanOrEqual(1);
+        expect(one).toBeLessThanOrEqual(2);
+        expect(factor(a * more, b * more, c * more)).toBeGreaterThanOrEqual(one - 1e-9);
+      }),
+    );
+  });
+  it('is quiet for people who measure as an owner usually does: fewer than one in forty is widened', () => {
+    const normal = gaussian(7);
+    // Tape and paper together, as the tolerance has it.
+    const usual = Math.hypot(
+      sigmaOf({ kind: 'straight' }, { text: '1', unit: 'mm', value: 280, sigma: null }, owner),
+      1,
+    );
+    const widened = Array.from({ length: 2000 }, () => factor(normal() * usual, normal() * usual, normal() * usual));
+    const part = widened.filter((f) => f > 1).length / 2000;
+    expect(part).toBeLessThan(1 / 40);
+    expect(part).toBeGreaterThan(0);
+  });
+});
+
+describe('whose takes it widens', () => {
+  const factors = practiceFactors(
+    [done([30, 30, 30], owner), done([0, 0, 0], { ...owner, name: 'Ona' }), done([0, 0, 0], installer)],
+    defaultInstruments,
+  );
+  it('those of the person who practised', () => {
+    expect(factors(owner)).toBe(2);
+    expect(factors({ ...owner, name: 'Ona' })).toBe(1);
+    expect(factors({ ...owner, role: 'installer' })).toBe(1);
+    expect(factors({ name: 'Nobody', role: 'owner' })).toBe(1);
+  });
+  it('by the latest practice', () => {
+    const again = practiceFactors([done([30, 30, 30], owner), done([0, 0, 0], owner, 'b')], defaultInstruments);
+    expect(again(owner)).toBe(1);
+  });
+  it('never narrows, and leaves an angle and a stated figure alone', () => {
+    const take = { value: 1000, text: '1000', unit: 'mm', sigma: null } as const;
+    const plain = sigmaOf({ kind: 'straight' }, take, owner);
+    expect(sigmaOf({ kind: 'straight' }, take, owner, defaultInstruments, 16, 2)).toBeCloseTo(2 * plain, 12);
+    expect(sigmaOf({ kind: 'straight' }, take, owner, defaultInstruments, 16, 0.5)).toBe(plain);
+    expect(sigmaOf({ kind: 'lean' }, { ...take, unit: 'deg' }, owner, defaultInstruments, 16, 2)).toBe(
+      sigmaOf({ kind: 'lean' }, { ...take, unit: 'deg' }, owner),
+    );
+    expect(sigmaOf({ kind: 'straight' }, { ...take, sigma: 0.5 }, owner, defaultInstruments, 16, 2)).toBe(0.5);
+  });
+});
+
+describe('which slip a reading looks like', () => {
+  it.each([
+    ['letter', 'long', 279.4, 'close'],
+    ['letter', 'short', 215.9 + 3, 'close'],
+    ['letter', 'long', 279.4 + 25.4, 'started-at-one'],
+    ['a4', 'short', 220, 'started-at-one'],
+    ['a4', 'long', 397, 'started-at-one'],
+    ['a4', 'long', 210, 'other-side'],
+    ['letter', 'diagonal', 279.4, 'other-side'],
+    ['a4', 'long', 2970, 'unit'],
+    ['a4', 'short', 21, 'unit'],
+    ['letter', 'long', 11, 'unit'],
+    ['letter', 'long', 279.4 - 7, 'hook'],
+    ['letter', 'long', 279.4 - 40, 'far'],
+  ] as const)('%s, %s, %d mm: %s', (paper, of, value, slip) => {
+    expect(practiceSlip(paper, { of, value })).toBe(slip);
+  });
+});
+
+/** Normal deviates from a small generator with a seed: Box and Muller. */
+function gaussian(seed: number): () => number {
+  let state = seed;
+  const uniform = (): number => {
+    state = (state * 1664525 + 1013904223) % 2 ** 32;
+    return (state + 0.5) / 2 ** 32;
+  };
+  return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+}
