@@ -1,9 +1,10 @@
 import { parseArgs } from 'node:util';
+import type { Paper } from '../core/packet/drawing/index.ts';
 
 export type Command = 'adjust' | 'check' | 'convert' | 'draw' | 'table';
 
 /** What `draw` writes. */
-export const DRAWN_AS = ['svg', 'dxf', 'points', 'fasteners'] as const;
+export const DRAWN_AS = ['svg', 'dxf', 'points', 'fasteners', 'tiles'] as const;
 export type DrawnAs = (typeof DRAWN_AS)[number];
 
 export interface Call {
@@ -17,6 +18,7 @@ export interface Call {
   json: boolean;
   as: DrawnAs;
   piece: string | null;
+  paper: Paper;
 }
 
 export type Arguments = { ok: true; call: Call } | { ok: true; help: true } | { ok: false; message: string };
@@ -34,6 +36,7 @@ const OPTIONS = {
   json: { type: 'boolean', default: false },
   as: { type: 'string', default: 'svg' },
   piece: { type: 'string' },
+  paper: { type: 'string', default: 'letter' },
 } as const;
 
 /** Reads the words behind the program's name. Never throws. */
@@ -51,13 +54,17 @@ export function readArguments(words: readonly string[]): Arguments {
     return { ok: false, message: command === undefined ? 'No command was given.' : `There is no command ${command}.` };
   if (file === undefined) return { ok: false, message: `${command} needs a file.` };
   if (more.length > 0) return { ok: false, message: `${command} takes one file.` };
-  const { units, json } = values;
+  const { units, json, paper } = values;
   if (units !== 'in' && units !== 'mm') return { ok: false, message: '--units is in or mm.' };
   if (json && command !== 'adjust') return { ok: false, message: `${command} does not take --json.` };
   const as = DRAWN_AS.find((form) => form === values.as);
   if (as === undefined) return { ok: false, message: `--as is ${DRAWN_AS.join(', ')}.` };
+  if (paper !== 'a4' && paper !== 'letter') return { ok: false, message: '--paper is a4 or letter.' };
+  if (as === 'tiles' && (values.out ?? '-') === '-')
+    return { ok: false, message: '--as tiles writes many files: say where with --out.' };
   const { out = null, name = null, by, piece = null } = values;
-  return { ok: true, call: { command, file, out, name, by, units, keepGood: values['keep-good'], json, as, piece } };
+  const keepGood = values['keep-good'];
+  return { ok: true, call: { command, file, out, name, by, units, keepGood, json, as, piece, paper } };
 }
 
 const parse = (words: readonly string[]) =>

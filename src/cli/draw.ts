@@ -1,27 +1,53 @@
 import { adjustedPlaces, judge } from '../core/check/index.ts';
 import { type Place, sketchPiece } from '../core/cloth/index.ts';
-import type { Sheet } from '../core/job/index.ts';
-import { dxfOf, fastenersCsv, makePlan, pointsCsv, type StateMark, svgOf } from '../core/packet/drawing/index.ts';
-import { drawing as words } from '../text/en/drawing.ts';
+import type { Entry, Sheet } from '../core/job/index.ts';
+import {
+  type Drawing,
+  dxfOf,
+  fastenersCsv,
+  makePlan,
+  pointsCsv,
+  stateOfPiece,
+  svgOf,
+  tilePages,
+  tilesFor,
+} from '../core/packet/drawing/index.ts';
+import { tiles as tileWords, drawing as words } from '../text/en/drawing.ts';
 import type { Call } from './arguments.ts';
 
-type Drawn = { ok: true; text: string } | { ok: false; message: string };
+/** ending: what a file's name gets where there is more than one. */
+export interface DrawnFile {
+  ending: string;
+  text: string;
+}
+type Drawn = { ok: true; files: readonly DrawnFile[] } | { ok: false; message: string };
 
-/** A piece of a job as a file that other programs open. of: the state it is drawn from. */
-export function drawn(sheet: Sheet, call: Call, of: StateMark): Drawn {
+/** A piece of a job as a file that other programs open, or as sheets in real size. */
+export function drawn({ sheet, entries }: { sheet: Sheet; entries: readonly Entry[] }, call: Call): Drawn {
   const { pieces } = judge(sheet);
   const placesOf = (piece: string): ReadonlyMap<string, Place> => {
     return sketchPiece(sheet, piece, adjustedPlaces(pieces.get(piece))).places;
   };
-  if (call.as === 'points') return { ok: true, text: pointsCsv(sheet, pieces, placesOf) };
-  if (call.as === 'fasteners') return { ok: true, text: fastenersCsv(sheet, placesOf) };
+  if (call.as === 'points') return one(pointsCsv(sheet, pieces, placesOf));
+  if (call.as === 'fasteners') return one(fastenersCsv(sheet, placesOf));
   const named = sheet.pieces.filter(({ name }) => call.piece === null || name === call.piece);
   const [piece, ...others] = named;
   if (!piece || others.length > 0) return { ok: false, message: whichPiece(sheet, call.piece) };
   const adjusted = pieces.get(piece.id)?.adjustment.state === 'solved';
+  const of = stateOfPiece(entries, sheet, piece.id);
   const plan = makePlan({ sheet, piece: piece.id, places: placesOf(piece.id), adjusted, of, words });
   if (!plan) return { ok: false, message: `${piece.name} has no points to draw.` };
-  return { ok: true, text: call.as === 'svg' ? svgOf(plan) : dxfOf(plan, call.units, words.unit(call.units)) };
+  if (call.as === 'tiles') return tiled(plan, call);
+  return one(call.as === 'svg' ? svgOf(plan) : dxfOf(plan, call.units, words.unit(call.units)));
+}
+
+const one = (text: string): Drawn => ({ ok: true, files: [{ ending: '', text }] });
+
+function tiled(plan: Drawing, { paper }: Call): Drawn {
+  const offer = tilesFor(plan, paper);
+  if (!offer.ok) return { ok: false, message: tileWords.refused(offer) };
+  const pages = tilePages(plan, offer.tiling, tileWords);
+  return { ok: true, files: pages.map(({ name, svg }) => ({ ending: `-${name}.svg`, text: svg })) };
 }
 
 function whichPiece({ pieces }: Sheet, asked: string | null): string {

@@ -1,7 +1,6 @@
 import { basename, extname } from 'node:path';
 import { check } from '../core/check/index.ts';
 import { type Entry, fold, type Sheet } from '../core/job/index.ts';
-import { stateOf } from '../core/packet/drawing/index.ts';
 import { buildPacket, type Packet, readTable, writeTable } from '../core/packet/index.ts';
 import { readPacketFile, writePacketFile } from '../device/packet-file/index.ts';
 import { adjusted } from './adjust.ts';
@@ -99,12 +98,12 @@ async function act(call: Call, job: Job, world: World): Promise<number> {
       return result.stop ? STOP : FINE;
     }
     case 'draw': {
-      const made = drawn(job.sheet, call, stateOf(job.entries));
+      const made = drawn(job, call);
       if (!made.ok) {
         world.complain(`${made.message}\n`);
         return NOT_UNDERSTOOD;
       }
-      await put(call, made.text, world);
+      for (const { ending, text } of made.files) await put(call, text, world, ending);
       return FINE;
     }
     case 'table':
@@ -126,7 +125,8 @@ async function act(call: Call, job: Job, world: World): Promise<number> {
   }
 }
 
-async function put(call: Call, text: string, world: World): Promise<void> {
+/** ending: of one of several files that go by one name, in place of the name's own. */
+async function put(call: Call, text: string, world: World, ending = ''): Promise<void> {
   if (call.out === null || call.out === '-') world.print(text);
-  else await world.writeFile(call.out, text);
+  else await world.writeFile(ending === '' ? call.out : call.out.replace(/\.svg$/i, '') + ending, text);
 }

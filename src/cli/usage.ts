@@ -21,8 +21,9 @@ Option of adjust:
   --json          everything, for a program; without it a plain table
 
 Options of draw:
-  --as FORM       svg (real size), dxf, points (CSV) or fasteners (CSV); default svg
-  --piece TEXT    the name of the piece, where a job has more than one (svg, dxf)
+  --as FORM       svg (real size), dxf, points (CSV), fasteners (CSV) or tiles (real size, an SVG a sheet); default svg
+  --piece TEXT    the name of the piece, where a job has more than one (svg, dxf, tiles)
+  --paper PAPER   a4 or letter, for tiles (default: letter); their names begin as --out says
   --units in|mm   the unit of a DXF file (default: in)
 
 Exit code: 0 fine; 1 check or adjust found a stop; 2 the file or the call was not understood.

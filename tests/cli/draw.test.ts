@@ -37,6 +37,31 @@ describe('draw', () => {
     expect((await call('draw dir/file.csv --as fasteners', FLAT)).out).toMatch(/^piece,edge,number/);
   });
 
+  it('writes a flat piece in real size on sheets, an SVG of the very size of the paper each', async () => {
+    const { code, err, files } = await call('draw dir/file.csv --as tiles --paper a4 --out lid.svg', FLAT);
+    expect([code, err]).toEqual([0, '']);
+    // 40 by 30 in between marks that are 178 by 234 mm apart upright, or 265 by 147 lying.
+    expect(files.size).toBe(1 + 24);
+    expect([...files.keys()].slice(0, 3)).toEqual(['lid-map.svg', 'lid-A1.svg', 'lid-A2.svg']);
+    for (const text of files.values()) {
+      expect(text).toMatch(/^<svg [^>]*width="(210mm" height="296.5mm"|297mm" height="209.5mm")/);
+      expect(text).toContain('NOT CLEARED TO CUT');
+      expect(text).toContain('100 mm on a true print');
+    }
+  });
+
+  it('does not put a piece that is not flat on sheets, and says why', async () => {
+    const bent = FLAT.split('\n').slice(0, -2).join('\n');
+    const made = await call('draw dir/file.csv --as tiles --out lid', bent);
+    expect(made).toMatchObject({ code: 2, err: expect.stringContaining('not flat') });
+    expect(made.files.size).toBe(0);
+  });
+
+  it('wants to know where many sheets go, and on which paper', async () => {
+    expect((await call('draw dir/file.csv --as tiles', FLAT)).err).toContain('--out');
+    expect((await call('draw dir/file.csv --as tiles --out lid --paper a3', FLAT)).err).toContain('a4 or letter');
+  });
+
   it('asks which piece where there is more than one', async () => {
     expect(await call('draw dir/file.csv', TWO)).toMatchObject({
       code: 2,

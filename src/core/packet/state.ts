@@ -1,4 +1,4 @@
-import type { Entry } from '../job/index.ts';
+import { Causality, type Entry, type Sheet } from '../job/index.ts';
 import { sealOf } from './seal.ts';
 
 /** Which state of a job a drawing or a print was made from. */
@@ -16,3 +16,21 @@ export function stateOf(entries: readonly Entry[]): StateMark {
   const latest = entries.reduce<string | null>((most, { at }) => (most === null || at > most ? at : most), null);
   return { seal: sealOf({ logbook }), entries: entries.length, latest };
 }
+
+/** Enough of a seal to tell one state of a job from another by eye. */
+export const shortState = ({ seal }: Pick<StateMark, 'seal'>): string => seal.slice(0, 8);
+
+/** The state of a job, and the one that was judged when a piece of it was cleared to cut; null where no clearance stands. */
+export interface PieceState extends StateMark {
+  readonly judged: StateMark | null;
+}
+
+export function stateOfPiece(entries: readonly Entry[], sheet: Sheet, piece: string): PieceState {
+  const clearance = standingClearance(sheet, piece);
+  const known = clearance ? new Causality(entries).past(clearance.judged) : new Set();
+  return { ...stateOf(entries), judged: clearance && stateOf(entries.filter(({ id }) => known.has(id))) };
+}
+
+/** The clearance that stands for a piece; null where there is none, or where something has changed since. */
+export const standingClearance = (sheet: Sheet, piece: string): Sheet['clearances'][number] | null =>
+  sheet.clearances.findLast((one) => one.piece === piece && one.voidedBy.length === 0) ?? null;

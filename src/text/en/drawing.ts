@@ -1,4 +1,5 @@
-import type { DrawingWords } from '../../core/packet/drawing/index.ts';
+import type { DrawingWords, TileWords } from '../../core/packet/drawing/index.ts';
+import { MOST_TILES } from '../../core/packet/drawing/tiles.ts';
 
 /** What stands on a drawing that leaves the app. */
 export const drawing: DrawingWords = {
@@ -20,10 +21,39 @@ export const drawing: DrawingWords = {
   },
   allowance: (width) => `Dashed line: ${width} allowance all round, added to what was measured`,
   unit: (unit) => (unit === 'in' ? 'Unit of this drawing: inches' : 'Unit of this drawing: millimetres'),
-  state: (entries, latest) =>
-    `State: ${entries === 1 ? '1 entry' : `${entries} entries`}, the latest of ${latest.slice(0, 16).replace('T', ' ')}`,
+  state: (id, entries, latest) =>
+    `State ${id}: ${entries === 1 ? '1 entry' : `${entries} entries`}${latest === '' ? '' : `, the latest of ${latest}`}`,
   seal: (seal) => `Seal ${seal}`,
-  cleared: (who, when) => `Clear to cut: ${who}, ${when}`,
+  cleared: (who, when, judged) => `CLEAR TO CUT, said ${who}, ${when}, of state ${judged}`,
+  nameless: 'the shop',
   notCleared: 'NOT CLEARED TO CUT',
   demo: 'Demo: invented boat and people',
+};
+
+/** What stands on the sheets of a piece printed in real size. */
+export const tiles: TileWords = {
+  howTo: 'Real size',
+  tile: (name) => `Sheet ${name}`,
+  page: (page, of) => `Page ${page} of ${of}`,
+  fullSize: 'Real size: print at 100 %, never fitted to the page',
+  joins: (tile) => `${tile} joins here`,
+  bar: (mm) => `${mm} mm on a true print`,
+  square: { inner: 'inner square 100 mm', outer: 'outer square 4 in' },
+  steps: (sheets) => [
+    'Measure the square before you cut anything: the inner one is 100 mm wide and high, the outer one 4 in. If it is not, print again at 100 %, without fitting to the page.',
+    `Lay ${sheets === 1 ? 'the sheet' : `the ${sheets} sheets`} out as below. Lay each over its neighbour until the crosses of the same number lie on one another, and tape it down. Where sheets are to butt, cut along the dotted lines.`,
+    'Then measure one long reading across the whole and compare it with the job sheet.',
+  ],
+  refused: (refusal) => {
+    switch (refusal.why) {
+      case 'not-flat':
+        return 'This piece is not flat: its plan is no cutting pattern, so it is not printed in real size. Cut from the points in space.';
+      case 'no-shape':
+        return 'The readings do not fix the shape yet, so it is not printed in real size.';
+      case 'no-outline':
+        return 'This piece has no closed outline to print.';
+      case 'too-many':
+        return `In real size it takes ${refusal.count} sheets of this paper, and more than ${MOST_TILES} are not offered. Use the DXF with a plotter, or send it out.`;
+    }
+  },
 };

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { stateOf } from '../../../src/core/packet/drawing/index.ts';
+import { fold, heads } from '../../../src/core/job/index.ts';
+import { stateOf, stateOfPiece } from '../../../src/core/packet/drawing/index.ts';
 import { Scribe } from './sample.ts';
 
 const logbook = () => {
@@ -34,5 +35,30 @@ describe('the mark of a state', () => {
 
   it('of no entries has no date', () => {
     expect(stateOf([]).latest).toBeNull();
+  });
+});
+
+describe('the state of a piece that was cleared to cut', () => {
+  const cleared = () => {
+    const scribe = new Scribe();
+    scribe.add('job.open', { name: 'A job', system: 'imperial', fraction: 16 });
+    const judged = scribe.entries.slice();
+    const piece = scribe.newId();
+    scribe.add('piece.clear', { piece, judged: heads(judged), basis: 'rules' });
+    return { scribe, judged, piece };
+  };
+
+  it('names the state that was judged, not the one with the clearance in it', () => {
+    const { scribe, judged, piece } = cleared();
+    const of = stateOfPiece(scribe.entries, fold(scribe.entries), piece);
+    expect(of.judged).toEqual(stateOf(judged));
+    expect(of.seal).toBe(stateOf(scribe.entries).seal);
+  });
+
+  it('names none for another piece, and none once something has changed', () => {
+    const { scribe, piece } = cleared();
+    expect(stateOfPiece(scribe.entries, fold(scribe.entries), scribe.newId()).judged).toBeNull();
+    scribe.add('job.detail', { field: 'boat', value: 'another' });
+    expect(stateOfPiece(scribe.entries, fold(scribe.entries), piece).judged).toBeNull();
   });
 });

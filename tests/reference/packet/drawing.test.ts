@@ -20,7 +20,7 @@ import { Measured } from '../../core/check/measured.ts';
 
 const PYTHON = '/usr/bin/python3';
 const available = spawnSync(PYTHON, ['-c', 'import ezdxf']).status === 0;
-const of = { seal: 'ab12', entries: 33, latest: '2026-05-04T09:00:00Z' };
+const of = { seal: 'ab12', entries: 33, latest: '2026-05-04T09:00:00Z', judged: null };
 
 function measured(kind: PieceKind, job = 'A job') {
   const guide = guideOf(kind);
@@ -151,7 +151,7 @@ describe('a drawing', () => {
   it('carries job, state and seal, and says that nobody has cleared it', () => {
     const { plan } = measured('open-bow');
     expect(texts(plan)).toEqual(
-      expect.arrayContaining([words.notCleared, words.seal('ab12'), words.state(33, of.latest)]),
+      expect.arrayContaining([words.notCleared, words.seal('ab12'), words.state('ab12', 33, '2026-05-04 09:00 UTC')]),
     );
     expect(texts(plan)[0]).toContain('A job');
   });

@@ -29,9 +29,27 @@ export type Entity =
       readonly anchor: 'start' | 'middle';
     };
 
+/** What every paper about a piece says: which job and piece, of which state, and whether it may be cut. */
+export interface PieceFacts {
+  readonly job: string;
+  readonly piece: string;
+  readonly demo: string | null;
+  readonly isCleared: boolean;
+  readonly cleared: string;
+  readonly state: string;
+  readonly seal: string;
+}
+
 /** A piece drawn to scale, whatever it is written as. block: the lines of text that say what it is and of which state. */
 export interface Drawing {
   readonly system: 'imperial' | 'metric';
+  readonly facts: PieceFacts;
+  /** How the line is to be read: what was measured to, and the shop's allowance where there is one. */
+  readonly legend: readonly string[];
+  /** What keeps it from being a pattern; empty where it is one. */
+  readonly warnings: readonly string[];
+  /** The readings fix the shape. */
+  readonly adjusted: boolean;
   readonly entities: readonly Entity[];
   readonly block: readonly string[];
   /** Every point in space, mm: what a piece that is not flat is cut by instead. */
@@ -52,9 +70,10 @@ export interface DrawingWords {
   readonly lines: Readonly<Record<'finished-edge' | 'fastener-line' | 'boat-edge', string>>;
   readonly allowance: (width: string) => string;
   readonly unit: (unit: 'in' | 'mm') => string;
-  readonly state: (entries: number, latest: string) => string;
+  readonly state: (id: string, entries: number, latest: string) => string;
   readonly seal: (seal: string) => string;
-  readonly cleared: (who: string, when: string) => string;
+  readonly cleared: (who: string, when: string, judged: string) => string;
+  readonly nameless: string;
   readonly notCleared: string;
   readonly demo: string;
 }

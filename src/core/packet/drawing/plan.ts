@@ -3,8 +3,9 @@ import { type Place, runPlaces, stationsOn } from '../../cloth/index.ts';
 import { extentOf, type Face, faceOf, outlineOf, seenAs } from '../../geometry/index.ts';
 import type { Sheet, SheetPiece, SheetPoint } from '../../job/index.ts';
 import { formatLength } from '../../length/index.ts';
-import type { StateMark } from '../state.ts';
+import type { PieceState } from '../state.ts';
 import type { Drawing, DrawingWords, Entity, Flat, Layer } from './drawing.ts';
+import { factsOf } from './facts.ts';
 
 export interface PlanInput {
   readonly sheet: Sheet;
@@ -13,7 +14,7 @@ export interface PlanInput {
   readonly places: ReadonlyMap<string, Place>;
   readonly adjusted: boolean;
   /** The state it was made from, so that a sheet of paper can be matched with it. */
-  readonly of: StateMark;
+  readonly of: PieceState;
   readonly words: DrawingWords;
 }
 
@@ -26,8 +27,16 @@ export function makePlan(input: PlanInput): Drawing | null {
   const face = faceOf(points.flatMap(({ nominal }) => (nominal ? [nominal] : [])));
   const to = projector(face);
   const letter = letterHeight(points.map(({ id }) => to(places.get(id))));
+  const facts = factsOf(sheet, input.piece, input.of, input.words);
+  const legend = legendOf(input, piece, face);
+  const { notFlat, sketched } = input.words;
+  const warnings = [...(piece.flat ? [] : [notFlat]), ...(input.adjusted ? [] : [sketched])];
   return {
     system: sheet.system,
+    facts,
+    legend,
+    warnings,
+    adjusted: input.adjusted,
     flat: piece.flat,
     entities: [
       ...outlines(input, piece, to),
@@ -36,7 +45,15 @@ export function makePlan(input: PlanInput): Drawing | null {
       ...obstructions(input, letter, to),
       ...dimensions(input, letter, to),
     ],
-    block: block(input, piece, face),
+    block: [
+      [facts.job, facts.piece].filter(Boolean).join(' · '),
+      ...(facts.demo ? [facts.demo] : []),
+      ...warnings,
+      ...legend,
+      facts.cleared,
+      facts.state,
+      facts.seal,
+    ],
     space: points.map(({ id, label }) => ({ label, at: places.get(id) ?? [0, 0, 0] })),
   };
 }
@@ -138,22 +155,13 @@ const lengthText = (mm: number, { system, fraction }: Pick<Sheet, 'system' | 'fr
     ? formatLength(mm, { system: 'metric', unit: 'mm' })
     : formatLength(mm, { system: 'imperial', denominator: fraction, feet: 'never' });
 
-function block({ sheet, piece, adjusted, of, words }: PlanInput, { name, flat }: SheetPiece, face: Face): string[] {
-  const { details, shop, runs } = sheet;
+function legendOf({ sheet, piece, words }: PlanInput, { flat }: SheetPiece, face: Face): string[] {
+  const { shop, runs } = sheet;
   const lines = [...new Set(runs.filter((run) => run.piece === piece).flatMap(({ line }) => line ?? []))];
   const allowance = (shop?.hem ?? 0) + (shop?.trim ?? 0);
-  const clearance = sheet.clearances.filter((one) => one.piece === piece && one.voidedBy.length === 0).at(-1);
   return [
-    [details.name, name].filter(Boolean).join(' · '),
-    [details.customer, details.boat].filter(Boolean).join(' · '),
-    ...(sheet.demo ? [words.demo] : []),
     words.seen[face],
-    ...(flat ? [] : [words.notFlat]),
-    ...(adjusted ? [] : [words.sketched]),
     lines.length > 0 ? words.measuredTo(lines.map((line) => words.lines[line]).join(', ')) : words.lineUnknown,
     ...(flat && allowance > 0 ? [words.allowance(lengthText(allowance, sheet))] : []),
-    clearance ? words.cleared(clearance.who.name, clearance.at.slice(0, 16).replace('T', ' ')) : words.notCleared,
-    words.state(of.entries, of.latest ?? ''),
-    words.seal(of.seal),
-  ].filter((line) => line !== '');
+  ];
 }

@@ -1,9 +1,10 @@
-import { type Drawing, type Entity, type Flat, printable } from './drawing.ts';
+import type { Drawing, Entity, Flat } from './drawing.ts';
+import { type Look, mm, shape, xml } from './svg-parts.ts';
 
 /** mm round the drawing. */
 const MARGIN = 40;
 
-const STROKES: Partial<Record<Entity['layer'], string>> = {
+const LOOK: Look = {
   OUTLINE: 'stroke="#111" stroke-width="2"',
   EDGE: 'stroke="#111" stroke-width="1.2"',
   ALLOWANCE: 'stroke="#111" stroke-width="1" stroke-dasharray="12 6"',
@@ -30,27 +31,11 @@ export function svgOf(drawing: Drawing): string {
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="${box}" font-family="sans-serif" fill="#111">`,
-    ...drawing.entities.map(shape),
+    ...drawing.entities.map((entity) => shape(entity, LOOK)),
     ...lines,
     '</svg>',
     '',
   ].join('\n');
-}
-
-function shape(entity: Entity): string {
-  const look = `class="${entity.layer}" fill="none" ${STROKES[entity.layer] ?? 'stroke="#111" stroke-width="1"'}`;
-  switch (entity.type) {
-    case 'line': {
-      const points = entity.points.map(([x, y]) => `${mm(x)},${mm(-y)}`).join(' ');
-      return `<${entity.closed ? 'polygon' : 'polyline'} ${look} points="${points}"/>`;
-    }
-    case 'circle':
-      return `<circle ${look} cx="${mm(entity.at[0])}" cy="${mm(-entity.at[1])}" r="${mm(entity.radius)}"/>`;
-    case 'text': {
-      const grey = entity.layer === 'DIMENSION' ? ' fill="#555"' : '';
-      return `<text class="${entity.layer}"${grey} x="${mm(entity.at[0])}" y="${mm(-entity.at[1])}" font-size="${mm(entity.height)}" text-anchor="${entity.anchor}">${xml(entity.text)}</text>`;
-    }
-  }
 }
 
 function extent(entities: readonly Entity[]): { left: number; right: number; top: number; bottom: number } {
@@ -63,10 +48,3 @@ function extent(entities: readonly Entity[]): { left: number; right: number; top
     bottom: Math.min(...ys, 0),
   };
 }
-
-/** A micrometre is less than anybody draws. Always a point, whatever the phone's own habit. */
-const mm = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
-
-const ENTITIES: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
-
-const xml = (text: string): string => printable(text).replace(/[&<>"']/g, (sign) => ENTITIES[sign] ?? '');

@@ -15,7 +15,7 @@ export interface MadeFile {
 
 /** Makes a file of a piece as it stands; null where there is nothing to draw. The drawing code comes when it is first used. */
 export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm): Promise<MadeFile | null> {
-  const { dxfOf, fastenersCsv, makePlan, pointsCsv, stateOf, svgOf } = await import(
+  const { dxfOf, fastenersCsv, makePlan, pointsCsv, stateOfPiece, svgOf } = await import(
     '../../../core/packet/drawing/index.ts'
   );
   const { sketchPiece } = await import('../../../core/cloth/index.ts');
@@ -33,7 +33,7 @@ export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm):
     piece: piece.id,
     places: placesOf(piece.id),
     adjusted,
-    of: stateOf(job.entries),
+    of: stateOfPiece(job.entries, sheet, piece.id),
     words,
   });
   if (!plan) return null;
