@@ -1,12 +1,11 @@
 /** Drawings and lists that other programs and people can use. Apart from the packet itself, since few screens need them. */
 
-export { type PieceState, stateOf, stateOfPiece } from '../state.ts';
+export { stateOf, stateOfPiece } from '../state.ts';
 export type { Drawing, DrawingWords } from './drawing.ts';
 export { dxfOf } from './dxf.ts';
 export { fastenersCsv, pointsCsv } from './lists.ts';
 export type { Paper } from './paper.ts';
 export { makePlan } from './plan.ts';
 export { svgOf } from './svg.ts';
-export { type TilesRefusal, tilePages, tilesFor } from './tile-pages.ts';
+export { tilePages, tilesFor } from './tile-pages.ts';
 export type { TileWords } from './tile-words.ts';
-export { FEW_TILES, MOST_TILES } from './tiles.ts';

@@ -72,7 +72,7 @@ function mapOf(drawing: Drawing, tiling: Tiling, [x, y]: Flat, room: { width: nu
 }
 
 /** A sentence in lines of at most so many letters, parted between words. */
-export function wrapped(sentence: string, letters: number): string[] {
+function wrapped(sentence: string, letters: number): string[] {
   const lines: string[] = [];
   for (const word of sentence.split(' ')) {
     const last = lines.at(-1);

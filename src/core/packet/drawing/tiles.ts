@@ -8,9 +8,7 @@ export const OVERLAP = 12;
 export const HEAD = 12;
 export const FOOT = 19;
 
-/** More tiles than a person tapes together gladly: said before they are made. */
-export const FEW_TILES = 12;
-/** More are not made at all: a plotter or a CAD program does that better. */
+/** More sheets than these are not made at all: a plotter or a CAD program does that better. */
 export const MOST_TILES = 60;
 
 /** A registration mark: the same number and place on every tile that shows it. */
