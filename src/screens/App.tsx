@@ -2,27 +2,24 @@ import { useEffect } from 'preact/hooks';
 import { say } from '../text/index.ts';
 import { JobsScreen } from './dock/JobsScreen.tsx';
 import { gone } from './model/gone.ts';
-import { type OpenJob, writeBack } from './model/open-job.ts';
 import { updates } from './model/outside.ts';
 import { type Route, route } from './model/route.ts';
 import { store } from './model/services.ts';
-import { GoneNotice } from './parts/GoneNotice.tsx';
-import { bring, Later } from './parts/Later.tsx';
+import { Later } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
-import { WithJob } from './parts/WithJob.tsx';
 
-const loadJob = () => import('./dock/JobScreen.tsx').then((m) => m.JobScreen);
-const loadWalk = () => import('./dock/WalkScreen.tsx').then((m) => m.WalkScreen);
-const loadTable = () => import('./dock/table/TableScreen.tsx').then((m) => m.TableScreen);
-const loadChange = () => import('./dock/change/ChangeScreen.tsx').then((m) => m.ChangeScreen);
-const loadStep = () => import('./dock/step/StepScreen.tsx').then((m) => m.StepScreen);
+const loadGone = () => import('./parts/GoneNotice.tsx').then((m) => m.GoneNotice);
+const dock = () => import('./dock/Dock.tsx');
+const loadDock = () => dock().then((m) => m.Dock);
 
 /** The whole app: one screen at a time, by the address. */
 export function App() {
   const at = route.value;
   // Not with the first screen, but there before anybody has chosen a job.
   useEffect(() => {
-    void Promise.all([bring(loadJob), bring(loadWalk), bring(loadStep)]).catch(() => undefined);
+    void dock()
+      .then((m) => m.bringSteps())
+      .catch(() => undefined);
   }, []);
   return (
     <>
@@ -50,56 +47,7 @@ function Screen({ at }: { at: Route }) {
     case 'judge':
       return <Later key="bench" load={() => import('./bench/Bench.tsx').then((m) => m.default)} props={{}} />;
     default:
-      return (
-        <WithJob key={at.job} id={at.job} back={{ at: 'jobs' }} show={(job) => <DockScreen at={at} job={job} />} />
-      );
-  }
-}
-
-function DockScreen({ at, job }: { at: Extract<Route, { job: string }>; job: OpenJob }) {
-  switch (at.at) {
-    case 'walk':
-      return <Later key="walk" load={loadWalk} props={{ job, piece: at.piece }} />;
-    case 'step':
-      return (
-        <Later
-          key="step"
-          load={loadStep}
-          props={{ job, piece: at.piece, stepKey: at.step, photos: at.photos === true }}
-        />
-      );
-    case 'table': {
-      const { piece, table, cell = null } = at;
-      return <Later key={`table ${piece} ${table}`} load={loadTable} props={{ job, piece, table, cell }} />;
-    }
-    case 'change':
-      return <Later key={`change ${at.what}`} load={loadChange} props={{ job, piece: at.piece, what: at.what }} />;
-    case 'details':
-      return (
-        <Later
-          key="details"
-          load={() => import('./dock/DetailsScreen.tsx').then((m) => m.DetailsScreen)}
-          props={{ job }}
-        />
-      );
-    case 'things':
-      return (
-        <Later
-          key="things"
-          load={() => import('./dock/things/ThingsScreen.tsx').then((m) => m.ThingsScreen)}
-          props={{ job, piece: at.piece, thing: at.thing }}
-        />
-      );
-    case 'leave':
-      return (
-        <Later key="leave" load={() => import('./dock/LeaveScreen.tsx').then((m) => m.LeaveScreen)} props={{ job }} />
-      );
-    case 'send':
-      return (
-        <Later key="send" load={() => import('./dock/SendScreen.tsx').then((m) => m.SendScreen)} props={{ job }} />
-      );
-    default:
-      return <Later key="job" load={loadJob} props={{ job }} />;
+      return <Later key="dock" load={loadDock} props={{ at }} />;
   }
 }
 
@@ -115,14 +63,19 @@ function Notices() {
   return (
     <div class="notices no-print">
       {gone.value.map((job) => (
-        <GoneNotice key={job.id} job={job} />
+        <Later key={job.id} load={loadGone} props={{ job }} />
       ))}
       {unsaved && unsaved.code !== 'gone' && (
         <Notice tone="stop" text={words.failures[unsaved.code]} action={words.saveCopyNow} act={saveCopy} />
       )}
       {store().torn.value && <Notice tone="stop" text={words.torn} action={words.saveCopyNow} act={saveCopy} />}
       {store().emptied.value && (
-        <Notice tone="stop" text={words.emptied} action={words.writeBack} act={() => void writeBack()} />
+        <Notice
+          tone="stop"
+          text={words.emptied}
+          action={words.writeBack}
+          act={() => void import('./model/open-job.ts').then((m) => m.writeBack())}
+        />
       )}
       {update !== 'none' && !ENTERING.has(route.value.at) && (
         <Notice

@@ -1,6 +1,6 @@
 import type { JobSummary, Setting } from '../../device/store/index.ts';
 import { copyState } from './copy-state.ts';
-import { jobTitle } from './words.ts';
+import { jobTitle } from './job-words.ts';
 
 export type JobOrder = Setting<'jobs.order'>;
 export const ORDERS = ['latest', 'need', 'customer', 'boat'] as const satisfies readonly JobOrder[];

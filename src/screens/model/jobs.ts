@@ -1,6 +1,6 @@
 import { batch, computed, signal } from '@preact/signals';
 import { type JobSummary, type LastCopy, summaryOf } from '../../device/store/index.ts';
-import { openJob } from './open-job.ts';
+import { openJob } from './opened.ts';
 import { store } from './services.ts';
 
 const read = signal<JobSummary[] | null>(null);

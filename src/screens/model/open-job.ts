@@ -1,4 +1,4 @@
-import { computed, signal } from '@preact/signals';
+import { computed } from '@preact/signals';
 import {
   type Deed,
   deed,
@@ -9,30 +9,19 @@ import {
   merge,
   nextToTakeBack,
   type Payload,
-  type Sheet,
   takenBackWith,
 } from '../../core/job/index.ts';
 import { now, uuid } from '../../device/clock.ts';
-import { type JobJudgement, judgeJob } from '../../device/judge/index.ts';
+import { judgeJob } from '../../device/judge/index.ts';
 import type { StoredPhoto } from '../../device/store/index.ts';
 import { loadPieceWords } from '../../text/guides.ts';
 import { letGo, noteBack, noteGone } from './gone.ts';
+import { jobTitle } from './job-words.ts';
+import { type OpenJob, openJob } from './opened.ts';
 import { actor, device, store } from './services.ts';
 import { listenToTabs, tellDeleted, tellGrown } from './tabs.ts';
-import { jobTitle } from './words.ts';
 
-/** The job on the screen: its logbook and what follows from it. */
-export interface OpenJob extends JobJudgement {
-  id: string;
-  entries: readonly Entry[];
-  sheet: Sheet;
-  /** The judgement is of these very entries, not of a moment before. Nothing is cleared while it is not. */
-  judged: boolean;
-  /** Entries on disk that could not be read; left as they are. */
-  damaged: number;
-}
-
-export const openJob = signal<OpenJob | null>(null);
+export { type OpenJob, openJob };
 
 /** A job that grew in another tab is read again, so that no tab judges a stale state. One deleted there is still held here. */
 listenToTabs({

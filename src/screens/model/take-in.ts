@@ -5,9 +5,9 @@ import { type PhotoBytes, readPacketFile } from '../../device/packet-file/index.
 import { StoreFailure } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
 import { sayTakeIn } from '../../text/take-in.ts';
+import { jobTitle } from './job-words.ts';
 import { loadJob, openJob } from './open-job.ts';
 import { actor, device, store, units } from './services.ts';
-import { jobTitle } from './words.ts';
 
 /** What became of a file: taken in, or refused with the reason; then nothing stored was touched. */
 export type TakenIn = { ok: true; job: string; lines: string[] } | { ok: false; lines: string[] };

@@ -1,7 +1,9 @@
-import type { Sheet, SheetReading, SheetRun, TakeUnit, Who } from '../../core/job/index.ts';
+import type { Sheet, SheetReading, SheetRun, TakeUnit } from '../../core/job/index.ts';
 import { formatLength, type LengthParts, type LengthUnit, parseLength } from '../../core/length/index.ts';
 import { pieceWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
+
+export { bytesText, dateText, jobTitle, whoText } from './job-words.ts';
 
 /** A length in the job's own unit, to its fraction. */
 export function lengthText(mm: number, sheet: Pick<Sheet, 'system' | 'fraction'>): string {
@@ -109,27 +111,3 @@ export function runTitle(sheet: Sheet, { piece, slot, note, points }: SheetRun):
 
 export const labelsOf = (sheet: Sheet, points: readonly string[]): string =>
   points.map((id) => pointLabel(sheet, id)).join('–');
-
-/** What a job is called: by its own name, otherwise by customer and boat. */
-export function jobTitle({ name, customer, boat }: Record<'name' | 'customer' | 'boat', string>): string {
-  const { unnamed } = say().dock.jobs;
-  // Jobs begun before customer and boat were known may carry these very words as their name.
-  const own = name.trim() === unnamed ? '' : name.trim();
-  return own || [customer, boat].filter(Boolean).join(' – ') || unnamed;
-}
-
-const dates = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
-
-export function dateText(iso: string): string {
-  const date = new Date(iso);
-  return Number.isNaN(date.getTime()) ? iso : dates.format(date);
-}
-
-export const whoText = (who: Who): string => who.name || say().general.roles[who.role];
-
-/** Bytes in the unit a person expects. */
-export function bytesText(bytes: number): string {
-  const units = ['B', 'kB', 'MB', 'GB'];
-  const step = Math.min(units.length - 1, Math.floor(Math.log10(Math.max(1, bytes)) / 3));
-  return `${new Intl.NumberFormat(undefined, { maximumFractionDigits: 1 }).format(bytes / 1000 ** step)} ${units[step]}`;
-}

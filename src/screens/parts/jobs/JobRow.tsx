@@ -2,8 +2,8 @@ import type { ComponentChildren } from 'preact';
 import type { JobSummary } from '../../../device/store/index.ts';
 import { say } from '../../../text/index.ts';
 import { copyState } from '../../model/copy-state.ts';
+import { dateText, jobTitle } from '../../model/job-words.ts';
 import { type Route, routeHash } from '../../model/route.ts';
-import { dateText, jobTitle } from '../../model/words.ts';
 import { StateMark } from '../marks.tsx';
 
 interface Props {

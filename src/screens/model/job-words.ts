@@ -1,0 +1,26 @@
+import type { Who } from '../../core/job/index.ts';
+import { say } from '../../text/index.ts';
+
+/** What a job is called: by its own name, otherwise by customer and boat. */
+export function jobTitle({ name, customer, boat }: Record<'name' | 'customer' | 'boat', string>): string {
+  const { unnamed } = say().dock.jobs;
+  // Jobs begun before customer and boat were known may carry these very words as their name.
+  const own = name.trim() === unnamed ? '' : name.trim();
+  return own || [customer, boat].filter(Boolean).join(' – ') || unnamed;
+}
+
+const dates = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
+
+export function dateText(iso: string): string {
+  const date = new Date(iso);
+  return Number.isNaN(date.getTime()) ? iso : dates.format(date);
+}
+
+export const whoText = (who: Who): string => who.name || say().general.roles[who.role];
+
+/** Bytes in the unit a person expects. */
+export function bytesText(bytes: number): string {
+  const units = ['B', 'kB', 'MB', 'GB'];
+  const step = Math.min(units.length - 1, Math.floor(Math.log10(Math.max(1, bytes)) / 3));
+  return `${new Intl.NumberFormat(undefined, { maximumFractionDigits: 1 }).format(bytes / 1000 ** step)} ${units[step]}`;
+}
