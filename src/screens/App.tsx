@@ -39,6 +39,14 @@ function Screen({ at }: { at: Route }) {
       return <Later key="new" load={() => import('./dock/NewJobScreen.tsx').then((m) => m.NewJobScreen)} props={{}} />;
     case 'keep':
       return <Later key="keep" load={() => import('./dock/KeepScreen.tsx').then((m) => m.KeepScreen)} props={{}} />;
+    case 'link':
+      return (
+        <Later
+          key={`link ${at.code}`}
+          load={() => import('./dock/open-link/OpenLink.tsx').then((m) => m.OpenLink)}
+          props={{ code: at.code }}
+        />
+      );
     case 'shop':
     case 'paper':
     case 'sheet':

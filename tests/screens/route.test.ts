@@ -22,6 +22,8 @@ const routes: Route[] = [
   { at: 'things', job: 'j', piece: 'p', thing: 't' },
   { at: 'leave', job: 'j' },
   { at: 'send', job: 'j' },
+  { at: 'link', code: 'VAEA7m1Q-_z' },
+  { at: 'link', code: '' },
   { at: 'inbox' },
   { at: 'judge', job: 'j' },
 ];

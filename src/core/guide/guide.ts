@@ -64,16 +64,25 @@ export interface Shared {
 }
 const ALONE: Shared = { points: new Map(), readings: [] };
 
-/** The piece as it goes into the logbook: every point, reading, run, picture and question with an id of its own. */
+/**
+ * The piece as it goes into the logbook: every point, reading, run, picture and question with an id of its own.
+ * newId is told what the id is for, so that whoever wants the same ids again can give them.
+ */
 export function declarePiece(
   guide: Guide,
   name: string,
-  newId: () => string,
+  newId: (of: string) => string,
   shared: Shared = ALONE,
 ): PieceDeclaration {
-  const pointIds = new Map(guide.points.map(({ slot }) => [slot, shared.points.get(slot)?.id ?? newId()]));
-  const runIds = new Map(guide.walk.filter((step) => step.on === 'run').map((step) => [step.slot, newId()]));
-  const readingIds = new Map(guide.walk.filter((step) => step.on === 'reading').map((step) => [step.slot, newId()]));
+  const pointIds = new Map(
+    guide.points.map(({ slot }) => [slot, shared.points.get(slot)?.id ?? newId(`point ${slot}`)]),
+  );
+  const runIds = new Map(
+    guide.walk.filter((step) => step.on === 'run').map((step) => [step.slot, newId(`run ${step.slot}`)]),
+  );
+  const readingIds = new Map(
+    guide.walk.filter((step) => step.on === 'reading').map((step) => [step.slot, newId(`reading ${step.slot}`)]),
+  );
   const pick = (from: ReadonlyMap<string, string>, slot: string): string => {
     const id = from.get(slot);
     if (id === undefined) throw new Error(`guide ${guide.kind} names ${slot}, which it does not declare`);
@@ -89,7 +98,7 @@ export function declarePiece(
   const readings = asked.filter((reading) => !(isPair(reading) && there.has(pairKey(reading))));
   const left = new Set(asked.filter((reading) => !readings.includes(reading)).map(({ slot }) => slot));
   return {
-    id: newId(),
+    id: newId('piece'),
     kind: guide.kind,
     name,
     flat: guide.flat,

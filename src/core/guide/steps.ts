@@ -101,6 +101,22 @@ function openAsk(sheet: Sheet, piece: string, on: string, id: string): string | 
 
 /** The step to go to next: the first after `from` that still wants something, then from the start; null when none. */
 export function nextOpen(steps: readonly Step[], from: number): Step | null {
-  const wants = (step: Step): boolean => step.state === 'open' || step.state === 'asked-again';
+  return nextThat(steps, from, ({ state }) => state === 'open' || state === 'asked-again');
+}
+
+/** The next step the shop asks again; null when none is left. */
+export const nextAsked = (steps: readonly Step[], from: number): Step | null =>
+  nextThat(steps, from, ({ state }) => state === 'asked-again');
+
+/** Where to begin with what the shop asks again: the first such step of the first piece that has any. */
+export function firstAsked(sheet: Sheet, except: string | null = null): { piece: string; step: Step } | null {
+  for (const { id: piece } of sheet.pieces) {
+    const step = piece === except ? null : nextAsked(stepsOf(sheet, piece), -1);
+    if (step) return { piece, step };
+  }
+  return null;
+}
+
+function nextThat(steps: readonly Step[], from: number, wants: (step: Step) => boolean): Step | null {
   return steps.slice(from + 1).find(wants) ?? steps.slice(0, Math.max(0, from + 1)).find(wants) ?? null;
 }

@@ -248,7 +248,7 @@ export const Carried = z.object({
 export type Carried = z.infer<typeof Carried>;
 
 /** Who asked for the job, and what they said. */
-export const SheetRequest = z.object({
+const SheetRequest = z.object({
   shop: z.string(),
   contact: z.string(),
   note: z.string(),
@@ -256,7 +256,6 @@ export const SheetRequest = z.object({
   measurer: Measurer,
   ...Signed,
 });
-export type SheetRequest = z.infer<typeof SheetRequest>;
 
 /** The plain job as it stands. */
 export const Sheet = z.object({

@@ -21,6 +21,7 @@ export type Route =
   | { at: 'things'; job: string; piece: string; thing: string | null }
   | { at: 'leave'; job: string }
   | { at: 'send'; job: string }
+  | { at: 'link'; code: string }
   | { at: 'inbox' }
   | { at: 'judge'; job: string };
 
@@ -30,6 +31,7 @@ export function parseRoute(hash: string): Route {
   const [at, job, piece, step] = parts;
   if (at === 'new') return { at };
   if (at === 'keep' || at === 'shop') return { at };
+  if (at === 'r') return { at: 'link', code: job ?? '' };
   if (at === 'paper' && job) return piece ? { at: 'sheet', job, piece } : { at, kind: job };
   if (at === 'bench') return job ? { at: 'judge', job } : { at: 'inbox' };
   if (at === 'details' && job) return { at, job };
@@ -58,6 +60,8 @@ export function routeHash(route: Route): string {
       return '#/';
     case 'inbox':
       return '#/bench';
+    case 'link':
+      return `#/r/${route.code}`;
     case 'judge':
       return `#/bench/${route.job}`;
     case 'new':

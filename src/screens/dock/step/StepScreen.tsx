@@ -1,5 +1,5 @@
-import { useEffect } from 'preact/hooks';
-import { nextOpen, type Step, stepsOf } from '../../../core/guide/index.ts';
+import { useEffect, useRef } from 'preact/hooks';
+import { firstAsked, nextAsked, nextOpen, type Step, stepsOf } from '../../../core/guide/index.ts';
 import { keepScreenOn } from '../../../device/wake-lock.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
@@ -29,6 +29,7 @@ export function StepScreen({ job, piece, stepKey, photos }: Props) {
   const steps = stepsOf(job.sheet, piece);
   const at = steps.findIndex((step) => step.key === stepKey);
   const step = steps[at];
+  const answering = useRef<string | null>(null);
   useEffect(() => keepScreenOn(), []);
   useEffect(() => {
     if (step)
@@ -39,9 +40,14 @@ export function StepScreen({ job, piece, stepKey, photos }: Props) {
   if (!step) return <NotInWalk job={job.id} piece={piece} />;
   if (photos && (step.on === 'reading' || step.on === 'run'))
     return <Later key={`photos ${step.key}`} load={loadPhotos} props={{ job, piece, step }} />;
+  // Whoever came to answer the shop is led to what else it asks and to nothing besides; it is answered by the first look.
+  if (step.state === 'asked-again') answering.current = stepKey;
   const onward = (): void => {
-    const next = nextOpen(steps, at);
+    const asked = answering.current === stepKey;
+    const next = asked ? nextAsked(steps, at) : nextOpen(steps, at);
+    const beyond = asked ? firstAsked(job.sheet, piece) : null;
     if (next && next.key !== step.key) go({ at: 'step', job: job.id, piece, step: next.key });
+    else if (beyond) go({ at: 'step', job: job.id, piece: beyond.piece, step: beyond.step.key });
     else go({ at: 'leave', job: job.id });
   };
   const beside = (offset: number): void => {

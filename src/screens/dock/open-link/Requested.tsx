@@ -1,0 +1,140 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Who } from '../../../core/job/index.ts';
+import type { JobRequest } from '../../../core/packet/link/index.ts';
+import { StoreFailure } from '../../../device/store/index.ts';
+import { loadPieceWords, pieceWords } from '../../../text/guides.ts';
+import { say } from '../../../text/index.ts';
+import { sayLinks } from '../../../text/links.ts';
+import { isHere, takeRequest } from '../../model/open-link.ts';
+import { go } from '../../model/route.ts';
+import { choosePerson, store } from '../../model/services.ts';
+import { ContactLine } from '../../parts/ContactLine.tsx';
+import { Banner } from '../../parts/marks.tsx';
+import { TopBar } from '../../parts/TopBar.tsx';
+
+/** What this device knows before anything is begun. */
+interface Known {
+  here: boolean;
+  /** Who holds it; null where nobody has said so yet. */
+  person: Who | null;
+}
+
+/** A shop wants a boat measured: who asks, what they want, and one button to begin. */
+export function Requested({ request }: { request: JobRequest }) {
+  const [known, setKnown] = useState<Known | null>(null);
+  useEffect(() => {
+    const words = loadPieceWords(request.pieces.map(({ kind }) => kind));
+    void Promise.all([isHere(request.job).catch(() => false), knownPerson(), words]).then(([here, person]) =>
+      setKnown({ here, person }),
+    );
+  }, []);
+  if (!known) return <p class="page quiet">{sayLinks().reading}</p>;
+  return (
+    <div class="page">
+      <TopBar back={{ at: 'jobs' }} title={sayLinks().request.title(request.shop)} />
+      <WhoAsks request={request} />
+      <WhatIsWanted request={request} />
+      <Begin request={request} known={known} />
+    </div>
+  );
+}
+
+const knownPerson = (): Promise<Who | null> =>
+  store()
+    .settings.get('person')
+    .catch(() => null);
+
+function WhoAsks({ request: { by, contact, note } }: { request: JobRequest }) {
+  const words = sayLinks().request;
+  return (
+    <section class="stack">
+      {by !== '' && <p dir="auto">{words.from(by)}</p>}
+      {contact !== '' && (
+        <p>
+          <span class="quiet">{words.reach}: </span>
+          <ContactLine contact={contact} />
+        </p>
+      )}
+      {note !== '' && (
+        <div class="stack">
+          <h2>{words.note}</h2>
+          <blockquote class="said" dir="auto">
+            {note}
+          </blockquote>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function WhatIsWanted({ request }: { request: JobRequest }) {
+  const words = sayLinks().request;
+  const { pieces, boat, customer, system } = request;
+  const known = pieces.reduce((sum, { answers }) => sum + Object.keys(answers).length, 0);
+  return (
+    <section class="stack">
+      <h2>{words.what}</h2>
+      <ul class="list">
+        {pieces.map(({ kind, name }, place) => (
+          <li key={`${place} ${kind}`} class="wanted">
+            <strong dir="auto">{name}</strong>
+            <p class="small quiet">{pieceWords(kind)?.about}</p>
+          </li>
+        ))}
+      </ul>
+      {(boat !== '' || customer !== '') && (
+        <p dir="auto">{[boat && words.boat(boat), customer && words.customer(customer)].filter(Boolean).join(' · ')}</p>
+      )}
+      <p class="quiet">
+        {words.units[system]} {known > 0 && words.known(known)}
+      </p>
+    </section>
+  );
+}
+
+function Begin({ request, known }: { request: JobRequest; known: Known }) {
+  const words = sayLinks().request;
+  const { here, person } = known;
+  const [name, setName] = useState(person?.name ?? '');
+  const [failure, setFailure] = useState<StoreFailure | null>(null);
+  const role = person?.role ?? request.measurer;
+  const nameless = (person?.name ?? '') === '';
+  const begin = async (): Promise<void> => {
+    try {
+      if (nameless) await choosePerson({ name: name.trim(), role });
+      go(await takeRequest(request), 'replace');
+    } catch (error) {
+      setFailure(error instanceof StoreFailure ? error : new StoreFailure('unknown', error));
+    }
+  };
+  return (
+    <form
+      class="stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void begin();
+      }}
+    >
+      {here && <Banner tone="note">{words.here}</Banner>}
+      {!here && nameless && (
+        <label class="field">
+          <span>{say().dock.begin.you}</span>
+          <input value={name} maxLength={80} autocomplete="name" onInput={(e) => setName(e.currentTarget.value)} />
+          <span class="quiet small">{say().dock.begin.youHelp}</span>
+        </label>
+      )}
+      <p class="quiet">
+        {person && role !== request.measurer ? words.keepsRole(words.keptRoles[role]) : words.roles[role]}
+      </p>
+      {failure && (
+        <Banner tone="stop">
+          <p>{say().store.failures[failure.code]}</p>
+        </Banner>
+      )}
+      <button type="submit" class="button main wide" data-testid="begin-request">
+        {here ? words.goOn : words.begin}
+      </button>
+      <p class="small quiet">{words.private}</p>
+    </form>
+  );
+}
