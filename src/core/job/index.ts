@@ -6,6 +6,7 @@ export { fold } from './fold.ts';
 export { inForceCheck, parseAhead } from './gather.ts';
 export { merge } from './merge.ts';
 export { Causality, causalOrder, heads } from './order.ts';
+export { picturesOf } from './pictures.ts';
 export { REFERENCE_SIZES, referenceLength, widthAtReference } from './references.ts';
 export { type RemovedPhoto, removedPhotos } from './removed-photos.ts';
 export { sameContent } from './same-content.ts';

@@ -1,5 +1,5 @@
 /** The packet: the document a job travels in, and the readings table that becomes one. */
-export { decodeBase64, encodeBase64 } from './base64.ts';
+export { decodeBase64, decodeBase64Text, encodeBase64 } from './base64.ts';
 export { buildPacket } from './build.ts';
 export type { Packet, PacketPhoto } from './document.ts';
 export { packetFileName } from './file-name.ts';

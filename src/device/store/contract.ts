@@ -1,17 +1,12 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { Entry } from '../../core/job/index.ts';
 import type { StoreFailureCode } from './failure.ts';
+import type { Unsaved } from './held.ts';
 import type { SoFar } from './jobs.ts';
+import type { Kept, KeptJob, Restored } from './kept.ts';
 import type { Imported, JobRead } from './logbook.ts';
 import type { JobSummary, LastCopy, StoredPhoto } from './schema.ts';
 import type { Settings } from './settings.ts';
-
-/** What is only in memory because it could not be written. code: why. */
-export interface Unsaved {
-  entries: readonly Entry[];
-  photos: readonly StoredPhoto[];
-  code: StoreFailureCode;
-}
 
 export type AppendOutcome = 'saved' | Exclude<StoreFailureCode, 'conflict'>;
 
@@ -75,6 +70,17 @@ export interface Store {
   setArchived(job: string, archived: boolean): Promise<void>;
   /** Removes the job, its unsaved entries and its pictures from this device for good. */
   deleteJob(job: string): Promise<void>;
+  /** All that is kept here, what is unsaved included, one thing after the other: for a backup, and to weigh it. */
+  everything(): AsyncIterable<Kept>;
+  /**
+   * Puts one job of a backup back, all or nothing, its pictures having been put before. A merge: nothing that is here is
+   * overwritten or removed, and an entry with a known id and other content is set aside.
+   */
+  restore(job: Omit<KeptJob, 'facts'> & { facts: unknown }): Promise<Restored>;
+  /** Puts records that belong to no job back where their place is empty; how many that were. */
+  restoreStrays(raws: readonly unknown[]): Promise<number>;
+  /** Every picture on the disk, whoever names it. */
+  photosHere(): Promise<ReadonlySet<string>>;
   /** Lets go of the database; the next use opens it again. */
   close(): void;
 }

@@ -1,8 +1,14 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import { type Entry, merge } from '../../core/job/index.ts';
-import type { StoreFailure } from './failure.ts';
-import { picturesOf } from './logbook.ts';
+import { type Entry, merge, picturesOf } from '../../core/job/index.ts';
+import type { StoreFailure, StoreFailureCode } from './failure.ts';
 import type { StoredPhoto } from './schema.ts';
+
+/** What is only in memory because it could not be written. code: why. */
+export interface Unsaved {
+  entries: readonly Entry[];
+  photos: readonly StoredPhoto[];
+  code: StoreFailureCode;
+}
 
 /** What belongs together on disk: entries of one job and the pictures they name. */
 export interface Batch {
@@ -78,6 +84,10 @@ export class HeldBatches {
       .some(({ job, failure }) => job === held.job && failure !== null && failure.code !== 'gone');
   }
 
+  photos(): StoredPhoto[] {
+    return this.#held.peek().flatMap((held) => held.photos);
+  }
+
   photo(sha256: string): StoredPhoto | null {
     for (const held of this.#held.peek()) {
       const found = held.photos.find((photo) => photo.sha256 === sha256);
@@ -91,4 +101,16 @@ export class HeldBatches {
     const inMemory = this.entriesOf(job);
     return inMemory.length === 0 ? onDisk : merge(onDisk, inMemory).entries;
   }
+}
+
+/** What is only in memory, as everybody may see it. */
+export function describe(failed: readonly Held[]): Unsaved | null {
+  // Where the disk fails too, that is what matters first.
+  const latest = (failed.findLast(({ failure }) => failure?.code !== 'gone') ?? failed.at(-1))?.failure;
+  if (!latest) return null;
+  return {
+    entries: failed.flatMap((held) => held.entries),
+    photos: failed.flatMap((held) => held.photos),
+    code: latest.code,
+  };
 }

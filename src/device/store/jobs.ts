@@ -76,7 +76,7 @@ async function isEverythingKnown(connection: Connection, known: ReadonlyMap<stri
 }
 
 /** Every job that has an entry on the disk, by the index of entries. */
-function jobsOnDisk(connection: Connection): Promise<string[]> {
+export function jobsOnDisk(connection: Connection): Promise<string[]> {
   return connection.run((database) =>
     read(database, async (tx) => {
       const found: string[] = [];

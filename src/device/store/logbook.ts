@@ -1,4 +1,4 @@
-import { Entry, heads, isErased, merge, parseAhead, sameContent } from '../../core/job/index.ts';
+import { Entry, heads, isErased, merge, parseAhead, picturesOf, sameContent } from '../../core/job/index.ts';
 import { StoreFailure } from './failure.ts';
 import { JobRecord, type LastCopy, OwnFacts, type StoredPhoto } from './schema.ts';
 import { extend, NO_FACTS, summarise } from './summary.ts';
@@ -199,17 +199,6 @@ export async function removeJob(transaction: WriteTransaction, job: string): Pro
   await writes.done();
 }
 
-/** The hashes entries name, whatever their kind and whether or not they can be read otherwise. */
-export function picturesOf(raws: readonly unknown[]): Set<string> {
-  const found = new Set<string>();
-  for (const raw of raws) {
-    const sha256 =
-      typeof raw === 'object' && raw !== null && 'payload' in raw ? textField(raw.payload, 'sha256') : null;
-    if (sha256 !== null) found.add(sha256);
-  }
-  return found;
-}
-
 /**
  * Those of the hashes that no entry names once `coming` is written and `going` is gone. Walks over every entry of
  * every job: only for rare acts.
@@ -230,7 +219,8 @@ async function unnamed(
   return left;
 }
 
-async function ownFacts(transaction: Transaction, job: string): Promise<OwnFacts> {
+/** What only this device knows of a job, whatever became of the rest of its record. */
+export async function ownFacts(transaction: Transaction, job: string): Promise<OwnFacts> {
   const facts = OwnFacts.safeParse(await transaction.objectStore('jobs').get(job));
   return facts.success ? facts.data : NO_FACTS;
 }

@@ -33,8 +33,12 @@ export type Setting<K extends SettingKey> = z.infer<(typeof settingShapes)[K]>;
 export interface Settings {
   /** Null when never set, or when what is on disk does not parse. Throws StoreFailure. */
   get<K extends SettingKey>(key: K): Promise<Setting<K> | null>;
+  /** Whether something is there, readable or not. Throws StoreFailure. */
+  has(key: SettingKey): Promise<boolean>;
   /** Resolves when it is on disk. Throws StoreFailure; a setting is not kept in memory for later. */
   set<K extends SettingKey>(key: K, value: Setting<K>): Promise<void>;
+  /** Takes a value from a file, if it parses; in place of what is here, readable or not, only where `over` says so. Whether it did. */
+  bring(key: string, raw: unknown, over: boolean): Promise<boolean>;
   remove(key: SettingKey): Promise<void>;
 }
 
@@ -43,6 +47,15 @@ export function settingsOver(connection: Connection): Settings {
     async get(key) {
       const raw = await connection.run((database) => database.get('settings', key));
       return parseSetting(key, raw);
+    },
+    async has(key) {
+      return (await connection.run((database) => database.getKey('settings', key))) !== undefined;
+    },
+    async bring(key, raw, over) {
+      if (!Object.hasOwn(settingShapes, key) || parseSetting(key as SettingKey, raw) === null) return false;
+      if (!over && (await this.has(key as SettingKey))) return false;
+      await this.set(key as SettingKey, raw as never);
+      return true;
     },
     async set(key, value) {
       await connection.run((database) => write(database, (tx) => tx.objectStore('settings').put(value, key)));

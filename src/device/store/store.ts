@@ -1,18 +1,18 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import type { Entry } from '../../core/job/index.ts';
+import { type Entry, picturesOf } from '../../core/job/index.ts';
 import { uuid } from '../clock.ts';
 import { Connection, type ConnectionOptions } from './connection.ts';
-import type { AppendOutcome, PhotoIds, Store, Unsaved } from './contract.ts';
+import type { AppendOutcome, PhotoIds, Store } from './contract.ts';
 import { asFailure, isLasting, isOfContent, StoreFailure, type StoreFailureCode } from './failure.ts';
-import { type Held, HeldBatches } from './held.ts';
+import { describe, type Held, HeldBatches, type Unsaved } from './held.ts';
 import { listSummaries, type SoFar } from './jobs.ts';
+import { everythingKept, type Kept, putBack, putBackDamaged, type Restored } from './kept.ts';
 import {
   appendTo,
   type Imported,
   isHere,
   type JobRead,
   mergeInto,
-  picturesOf,
   readLogbook,
   readRecord,
   rebuildRecord,
@@ -179,6 +179,22 @@ class DiskStore implements Store {
     });
   }
 
+  everything(): AsyncIterable<Kept> {
+    return everythingKept(this.#connection, this.#held);
+  }
+
+  restore(job: Parameters<Store['restore']>[0]): Promise<Restored> {
+    return this.#inTurn(() => this.#write((tx) => putBack(tx, job)));
+  }
+
+  restoreStrays(raws: readonly unknown[]): Promise<number> {
+    return this.#inTurn(() => this.#write((tx) => putBackDamaged(tx, raws)));
+  }
+
+  async photosHere(): Promise<ReadonlySet<string>> {
+    return new Set(await this.#connection.run((database) => database.getAllKeys('photos')));
+  }
+
   close(): void {
     this.#stopListening();
     this.#connection.close();
@@ -272,14 +288,3 @@ async function ownId(settings: Settings): Promise<string> {
 }
 
 const bytesOf = (photos: readonly StoredPhoto[]): number => photos.reduce((sum, photo) => sum + photo.size, 0);
-
-function describe(failed: readonly Held[]): Unsaved | null {
-  // Where the disk fails too, that is what matters first.
-  const latest = (failed.findLast(({ failure }) => failure?.code !== 'gone') ?? failed.at(-1))?.failure;
-  if (!latest) return null;
-  return {
-    entries: failed.flatMap((held) => held.entries),
-    photos: failed.flatMap((held) => held.photos),
-    code: latest.code,
-  };
-}

@@ -16,6 +16,7 @@ import { LimitsSection } from './sections/LimitsSection.tsx';
 import { PhotosSection } from './sections/PhotosSection.tsx';
 import { ReadingsSection } from './sections/ReadingsSection.tsx';
 import { CarriedSection, CautionsSection, NotesSection } from './sections/RemarksSections.tsx';
+import { RemoveSection } from './sections/RemoveSection.tsx';
 import { RunsSection } from './sections/RunsSection.tsx';
 import { jumpTo } from './sections/Section.tsx';
 import { SlipsSection } from './sections/SlipsSection.tsx';
@@ -53,6 +54,7 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
       {piece && <DrawingsSection job={job} piece={piece} />}
       {piece && <CompareSection job={job} piece={piece.id} />}
       <HistorySection job={job} lit={lit} />
+      <RemoveSection key={job.id} job={job} />
       {piece && <AskPanel job={job} piece={piece.id} onMade={() => jumpTo('asks')} />}
     </div>
   );

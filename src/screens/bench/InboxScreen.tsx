@@ -4,9 +4,12 @@ import { readJobs } from '../model/jobs.ts';
 import { routeHash } from '../model/route.ts';
 import { JobList } from '../parts/jobs/JobList.tsx';
 import { JobRow } from '../parts/jobs/JobRow.tsx';
+import { Later } from '../parts/Later.tsx';
 import { OpenFile } from '../parts/OpenFile.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { DropHere } from './DropHere.tsx';
+
+const loadBackup = () => import('../parts/keep/BackupSection.tsx').then((m) => m.BackupSection);
 
 /** Where packets come in, and the jobs that are here. */
 export function InboxScreen() {
@@ -29,6 +32,10 @@ export function InboxScreen() {
           )}
         />
       </section>
+      <Later key="backup" load={loadBackup} props={{}} />
+      <a class="button" href={routeHash({ at: 'keep' })}>
+        {words.device}
+      </a>
       <a class="button" href={routeHash({ at: 'shop' })}>
         {sayShop().title}
       </a>

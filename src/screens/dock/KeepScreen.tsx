@@ -1,15 +1,16 @@
 import { useEffect, useState } from 'preact/hooks';
-import { askToPersist, estimateRoom, isPersistent, type Room } from '../../device/storage-state.ts';
 import type { JobSummary, Setting } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
+import { sayKeep } from '../../text/keep.ts';
 import { sayShop } from '../../text/shop.ts';
 import { jobs, readJobs } from '../model/jobs.ts';
-import { deleteJob, loadJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
-import { handOver, preparePacket } from '../model/send-out.ts';
 import { choosePerson, chooseTheme, chooseUnits, person, theme, units } from '../model/services.ts';
-import { bytesText, jobTitle } from '../model/words.ts';
+import { jobTitle } from '../model/words.ts';
 import { JobList } from '../parts/jobs/JobList.tsx';
+import { BackupSection } from '../parts/keep/BackupSection.tsx';
+import { DeleteJob } from '../parts/keep/DeleteJob.tsx';
+import { StorageUse } from '../parts/keep/StorageUse.tsx';
 import { InstallOffer } from '../parts/StorageWarning.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { UnitsField } from '../parts/UnitsField.tsx';
@@ -58,7 +59,8 @@ export function KeepScreen() {
         </div>
       </section>
       <PadSettings />
-      <Storage />
+      <StorageUse />
+      <BackupSection />
       <section class="stack">
         <h2>{words.install}</h2>
         <InstallOffer />
@@ -68,56 +70,15 @@ export function KeepScreen() {
   );
 }
 
-function Storage() {
-  const [room, setRoom] = useState<Room | null>(null);
-  const [promised, setPromised] = useState(false);
-  const words = say().store;
-  const look = async (): Promise<void> => {
-    setRoom(await estimateRoom());
-    setPromised((await isPersistent()) === true);
-  };
-  useEffect(() => void look(), []);
-  return (
-    <section class="stack">
-      <h2>{say().dock.keep.storage}</h2>
-      <p>{room?.plausible ? words.used(bytesText(room.used), bytesText(room.quota)) : words.usedUnknown}</p>
-      <p>{promised ? words.persistent : words.notPersistent}</p>
-      {!promised && (
-        <button type="button" class="button" onClick={() => void askToPersist().then(look)}>
-          {words.askPersistent}
-        </button>
-      )}
-    </section>
-  );
-}
-
-/** Deleting is the one thing that loses something: it says what, offers the copy first, and asks twice. */
+/** Every job, those put away among them; a tap asks whether it is to go. */
 function DeleteJobs() {
   const [asking, setAsking] = useState<string | null>(null);
-  const words = say().dock.keep;
   useEffect(() => void readJobs().catch(() => undefined), []);
-  const saveFirst = async (id: string): Promise<void> => {
-    const job = await loadJob(id);
-    if (job) await handOver(id, await preparePacket(job), 'download');
-  };
   if (!jobs.value?.length) return null;
   const row = (job: JobSummary) => (
     <li key={job.id} class="stack">
       {asking === job.id ? (
-        <>
-          <p role="alert">{words.deleteAsk(jobTitle(job))}</p>
-          <div class="row">
-            <button type="button" class="button main" onClick={() => void saveFirst(job.id)}>
-              {words.deleteSendFirst}
-            </button>
-            <button type="button" class="button" onClick={() => void deleteJob(job.id).then(readJobs)}>
-              {words.deleteNow}
-            </button>
-            <button type="button" class="button plain" onClick={() => setAsking(null)}>
-              {say().general.cancel}
-            </button>
-          </div>
-        </>
+        <DeleteJob job={job} onDeleted={() => void readJobs()} onCancel={() => setAsking(null)} />
       ) : (
         <button type="button" class="item" onClick={() => setAsking(job.id)}>
           <span class="grow">{jobTitle(job)}</span>
@@ -127,7 +88,7 @@ function DeleteJobs() {
   );
   return (
     <section class="stack">
-      <h2>{words.deleteJob}</h2>
+      <h2>{sayKeep().remove.heading}</h2>
       <JobList looker="dock" empty="" narrow all row={row} />
     </section>
   );

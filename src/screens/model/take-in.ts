@@ -1,7 +1,7 @@
 import type { Entry } from '../../core/job/index.ts';
 import { type RowRefusal, readTable } from '../../core/packet/index.ts';
 import { now, uuid } from '../../device/clock.ts';
-import { type PhotoBytes, readPacketFile } from '../../device/packet-file/index.ts';
+import { looksLikeBackup, type PhotoBytes, readPacketFile } from '../../device/packet-file/index.ts';
 import { StoreFailure } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
 import { sayTakeIn } from '../../text/take-in.ts';
@@ -45,6 +45,7 @@ export async function takeIn(file: Blob, fileName: string): Promise<TakenIn> {
 
 async function readIncoming(file: Blob, fileName: string): Promise<Read> {
   const words = sayTakeIn();
+  if (await looksLikeBackup(file).catch(() => false)) return { ok: false, lines: [words.isBackup] };
   const read = await readPacketFile(file);
   if (!read.ok) return { ok: false, lines: [words.why[read.why]] };
   if (read.kind === 'packet') {

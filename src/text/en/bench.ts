@@ -25,6 +25,7 @@ export const bench = {
     drop: 'Drop a packet or a readings table anywhere on this page, or open one here.',
     letGo: 'Let go to open it.',
     empty: 'No job yet. A packet that arrives is opened here.',
+    device: 'This device',
     cannotRead: 'The list of jobs cannot be read from this device.',
   },
   judge: {

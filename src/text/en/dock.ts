@@ -194,11 +194,6 @@ export const dock = {
     readBack: 'Read every value back aloud',
     readBackHelp: 'In the phone’s own voice, without a network: forty-seven and five eighths.',
     noVoice: 'This phone has no voice of its own for English that works without a network, so nothing is read aloud.',
-    deleteJob: 'Delete a job from this device',
-    deleteAsk: (name: string) =>
-      `Delete “${name}” and its photos from this device? Copies already sent stay where they are. This cannot be taken back.`,
-    deleteSendFirst: 'Save a copy first',
-    deleteNow: 'Delete it for good',
   },
   states: { stop: 'Stop', doubt: 'Look again', note: 'Note', good: 'Good', open: 'Open' },
   stepStates: { open: 'open', done: 'done', 'answered-without-value': 'no value', 'asked-again': 'asked again' },

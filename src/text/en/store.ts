@@ -34,8 +34,6 @@ export const store = {
   persistent: 'The browser has promised not to clear this storage by itself.',
   notPersistent: 'The browser has not promised to keep this storage. Send jobs or save copies.',
   askPersistent: 'Ask the browser to keep it',
-  used: (used: string, quota: string) => `About ${used} used of ${quota}.`,
-  usedUnknown: 'This browser does not say how much is used.',
   damaged: (count: number) =>
     `${count === 1 ? 'One entry' : `${count} entries`} on this device cannot be read. They are left as they are and go into every copy.`,
   copySaved: 'Copy made.',

@@ -9,6 +9,7 @@ export const takeIn = {
   setAside: (count: number) =>
     `${count === 1 ? 'One entry' : `${count} entries`} carried a known number with other content and ${count === 1 ? 'was' : 'were'} set aside. What was here stays.`,
   refused: 'Refused. What is stored was not touched.',
+  isBackup: 'This is a backup of a whole device. Open “This device” and restore it there.',
   missingPhotos: (count: number) =>
     `${count === 1 ? 'One photo is' : `${count} photos are`} named in it but not inside.`,
   why: {
