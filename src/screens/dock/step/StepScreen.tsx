@@ -24,6 +24,8 @@ interface Props {
 
 const loadPhotos = () => import('../photo/StepPhotos.tsx').then((m) => m.StepPhotos);
 
+const loadFittings = () => import('../../parts/fitting/FittingsHere.tsx').then((m) => m.FittingsHere);
+
 /** One stop on the walk. */
 export function StepScreen({ job, piece, stepKey, photos }: Props) {
   const steps = stepsOf(job.sheet, piece);
@@ -55,7 +57,14 @@ export function StepScreen({ job, piece, stepKey, photos }: Props) {
     if (other) go({ at: 'step', job: job.id, piece, step: other.key });
     else go({ at: 'walk', job: job.id, piece });
   };
-  const head = <StepHead step={step} />;
+  const head = (
+    <>
+      <StepHead step={step} />
+      {job.sheet.fittings.length > 0 && (
+        <Later key={`fitting ${step.key}`} load={loadFittings} props={{ job, piece, step }} />
+      )}
+    </>
+  );
   return (
     <div class="page step">
       <StepTop job={job} piece={piece} steps={steps} at={at} />
