@@ -51,6 +51,18 @@ module.exports = {
       to: { path: '^src/screens/dock' },
     },
     {
+      name: 'dock-and-bench-know-no-owner',
+      severity: 'error',
+      from: { path: '^src/screens/(dock|bench)' },
+      to: { path: '^src/screens/owner' },
+    },
+    {
+      name: 'owner-knows-no-bench',
+      severity: 'error',
+      from: { path: '^src/screens/owner' },
+      to: { path: '^src/screens/bench' },
+    },
+    {
       name: 'parts-are-below',
       severity: 'error',
       from: { path: '^src/screens/parts' },

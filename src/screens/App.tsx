@@ -4,13 +4,14 @@ import { JobsScreen } from './dock/JobsScreen.tsx';
 import { gone } from './model/gone.ts';
 import { updates } from './model/outside.ts';
 import { type Route, route } from './model/route.ts';
-import { store } from './model/services.ts';
+import { actor, store } from './model/services.ts';
 import { Later } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
 
 const loadGone = () => import('./parts/GoneNotice.tsx').then((m) => m.GoneNotice);
 const dock = () => import('./dock/Dock.tsx');
 const loadDock = () => dock().then((m) => m.Dock);
+const loadOwner = () => import('./owner/OwnerRoom.tsx').then((m) => m.OwnerRoom);
 
 /** The whole app: one screen at a time, by the address. */
 export function App() {
@@ -55,9 +56,17 @@ function Screen({ at }: { at: Route }) {
     case 'judge':
       return <Later key="bench" load={() => import('./bench/Bench.tsx').then((m) => m.default)} props={{}} />;
     default:
-      return <Later key="dock" load={loadDock} props={{ at }} />;
+      return isOwners(at) ? (
+        <Later key="owner" load={loadOwner} props={{ at }} />
+      ) : (
+        <Later key="dock" load={loadDock} props={{ at }} />
+      );
   }
 }
+
+/** A job and its steps as an owner is led through them; everything else is the same for everybody. */
+const isOwners = ({ at }: Route): boolean =>
+  at === 'owner' || ((at === 'job' || at === 'step') && actor.value.role === 'owner');
 
 /** Where a number may be half typed: nothing asks for a tap of another kind there. */
 const ENTERING: ReadonlySet<Route['at']> = new Set(['step', 'table']);

@@ -23,6 +23,8 @@ const BREACHES: readonly (readonly [rule: string, from: string, to: string])[] =
   ['src-not-tests', 'cli/a.ts', '../../tests/helper.ts'],
   ['dock-and-bench-apart', 'screens/dock/b.ts', '../bench/plan.ts'],
   ['bench-and-dock-apart', 'screens/bench/b.ts', '../dock/step.ts'],
+  ['dock-and-bench-know-no-owner', 'screens/dock/c.ts', '../owner/home.ts'],
+  ['owner-knows-no-bench', 'screens/owner/a.ts', '../bench/plan.ts'],
   ['parts-are-below', 'screens/parts/a.ts', '../dock/step.ts'],
   ['core-length-order', 'core/length/a.ts', '../job/sheet.ts'],
   ['core-job-order', 'core/job/d.ts', '../check/run.ts'],

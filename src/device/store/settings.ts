@@ -23,6 +23,8 @@ export const settingShapes = {
   'shop.templates': z.array(z.unknown()),
   /** In which order the list of jobs was left. */
   'jobs.order': z.enum(['latest', 'need', 'customer', 'boat']),
+  /** Jobs whose first page an owner has read. */
+  'owner.told': z.array(Id),
   /** When the person put the offer to install away; ISO 8601. */
   'install.dismissed': z.string(),
 } as const;

@@ -1,7 +1,6 @@
 import type { SheetPiece } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
 import { lastUndoable, type OpenJob, undo } from '../model/open-job.ts';
-import { FittingSection } from '../parts/fitting/FittingSection.tsx';
 import { historyText } from './history-words.ts';
 import { AnswersSection } from './sections/AnswersSection.tsx';
 import { AskPanel } from './sections/AskPanel.tsx';
@@ -47,7 +46,6 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
           <AnswersSection job={job} piece={piece.id} lit={lit} />
           <AsksSection job={job} piece={piece.id} />
           <CautionsSection piece={piece} />
-          <FittingSection key={`fitting ${piece.id}`} job={job} piece={piece.id} />
           <KeepSection key={piece.id} job={job} piece={piece} />
         </>
       )}

@@ -1,17 +1,19 @@
 import { useEffect, useState } from 'preact/hooks';
+import { now } from '../../device/clock.ts';
 import type { ShareOutcome } from '../../device/share.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { handOver, preparePacket, type ReadyPacket } from '../model/send-out.ts';
 import { bytesText } from '../model/words.ts';
 import { Banner } from '../parts/marks.tsx';
+import { Receipt } from '../parts/Receipt.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 
 /** The packet is built first; handing it over needs a tap of its own, or the phone refuses to share. */
 export function SendScreen({ job }: { job: OpenJob }) {
   const [ready, setReady] = useState<ReadyPacket | null>(null);
   const [trouble, setTrouble] = useState(false);
-  const [outcome, setOutcome] = useState<ShareOutcome | null>(null);
+  const [outcome, setOutcome] = useState<{ how: ShareOutcome; at: string } | null>(null);
   const words = say().dock.send;
   const state = job.entries.length;
   useEffect(() => {
@@ -29,7 +31,7 @@ export function SendScreen({ job }: { job: OpenJob }) {
     };
   }, [job.id, state]);
   const hand = (how: 'share' | 'download') => () => {
-    if (ready) void handOver(job.id, ready, how).then(setOutcome);
+    if (ready) void handOver(job.id, ready, how).then((came) => setOutcome({ how: came, at: now() }));
   };
   return (
     <div class="page">
@@ -46,8 +48,16 @@ export function SendScreen({ job }: { job: OpenJob }) {
       <button type="button" class="button wide" disabled={!ready} onClick={hand('download')} data-testid="download">
         {words.download}
       </button>
-      {outcome && (
-        <Banner tone={outcome === 'shared' || outcome === 'downloaded' ? 'good' : 'doubt'}>{words[outcome]}</Banner>
+      {outcome && outcome.how !== 'shared' && outcome.how !== 'downloaded' && (
+        <Banner tone="doubt">{words[outcome.how]}</Banner>
+      )}
+      {ready && (outcome?.how === 'shared' || outcome?.how === 'downloaded') && (
+        <Receipt
+          sheet={job.sheet}
+          how={outcome.how}
+          file={{ name: ready.name, size: ready.blob.size }}
+          at={outcome.at}
+        />
       )}
     </div>
   );

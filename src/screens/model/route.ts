@@ -4,6 +4,10 @@ import { signal } from '@preact/signals';
 const CHANGES = ['points', 'reading', 'edge', 'picture'] as const;
 export type Change = (typeof CHANGES)[number];
 
+/** What an owner is told beside the steps. */
+const OWNER_PAGES = ['before', 'practice', 'marks'] as const;
+export type OwnerPage = (typeof OWNER_PAGES)[number];
+
 /** Where the person is. It lives in the address, so that back, reload and a restart land at the same place. */
 export type Route =
   | { at: 'jobs' }
@@ -19,6 +23,7 @@ export type Route =
   | { at: 'change'; job: string; piece: string; what: Change }
   | { at: 'details'; job: string }
   | { at: 'things'; job: string; piece: string; thing: string | null }
+  | { at: 'owner'; job: string; page: OwnerPage }
   | { at: 'leave'; job: string }
   | { at: 'send'; job: string }
   | { at: 'link'; code: string }
@@ -35,6 +40,8 @@ export function parseRoute(hash: string): Route {
   if (at === 'paper' && job) return piece ? { at: 'sheet', job, piece } : { at, kind: job };
   if (at === 'bench') return job ? { at: 'judge', job } : { at: 'inbox' };
   if (at === 'details' && job) return { at, job };
+  const page = OWNER_PAGES.find((one) => one === piece);
+  if (at === 'owner' && job && page) return { at, job, page };
   if (at === 'leave' && job) return { at, job };
   if (at === 'send' && job) return { at, job };
   if (at === 'things' && job && piece) return { at, job, piece, thing: step || null };
@@ -76,6 +83,8 @@ export function routeHash(route: Route): string {
     case 'leave':
     case 'send':
       return `#/${route.at}/${route.job}`;
+    case 'owner':
+      return `#/owner/${route.job}/${route.page}`;
     case 'things':
       return `#/things/${route.job}/${route.piece}${route.thing === null ? '' : `/${route.thing}`}`;
     case 'job':

@@ -1,7 +1,6 @@
 import { sayShop } from '../../text/shop.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
-import { FittingSection } from '../parts/fitting/FittingSection.tsx';
 import { KeepTemplate } from './KeepTemplate.tsx';
 import { SisterForm } from './SisterForm.tsx';
 
@@ -16,7 +15,6 @@ export function JobMore({ job }: { job: OpenJob }) {
             {sayShop().paper.sheet}
           </a>
           <KeepTemplate job={job} piece={piece} />
-          <FittingSection job={job} piece={piece.id} />
         </div>
       ))}
       <SisterForm job={job} />

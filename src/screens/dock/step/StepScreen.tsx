@@ -1,4 +1,5 @@
-import { useEffect, useRef } from 'preact/hooks';
+import type { ComponentType } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { firstAsked, nextAsked, nextOpen, type Step, stepsOf } from '../../../core/guide/index.ts';
 import { keepScreenOn } from '../../../device/wake-lock.ts';
 import { say } from '../../../text/index.ts';
@@ -20,14 +21,23 @@ interface Props {
   stepKey: string;
   /** The pictures taken at the step, not the step itself. */
   photos: boolean;
+  /** What is shown of a step before its answer is asked for, where this person is shown something. */
+  first?: ComponentType<FirstProps> | undefined;
+  /** What stands at the head of a step besides what must be read first. again: back to what is shown first. */
+  beside?: ComponentType<{ job: OpenJob; step: Step; again: (() => void) | null }> | undefined;
+}
+
+/** enter: on to the answer. */
+export interface FirstProps extends Pick<StepProps<'reading'>, 'job' | 'piece' | 'head' | 'moves'> {
+  step: Step;
+  enter: () => void;
 }
 
 const loadPhotos = () => import('../photo/StepPhotos.tsx').then((m) => m.StepPhotos);
 
-const loadFittings = () => import('../../parts/fitting/FittingsHere.tsx').then((m) => m.FittingsHere);
-
 /** One stop on the walk. */
-export function StepScreen({ job, piece, stepKey, photos }: Props) {
+export function StepScreen({ job, piece, stepKey, photos, first, beside }: Props) {
+  const [entered, enter] = useState<string | null>(null);
   const steps = stepsOf(job.sheet, piece);
   const at = steps.findIndex((step) => step.key === stepKey);
   const step = steps[at];
@@ -52,29 +62,44 @@ export function StepScreen({ job, piece, stepKey, photos }: Props) {
     else if (beyond) go({ at: 'step', job: job.id, piece: beyond.piece, step: beyond.step.key });
     else go({ at: 'leave', job: job.id });
   };
-  const beside = (offset: number): void => {
+  const aside = (offset: number): void => {
     const other = steps[at + offset];
     if (other) go({ at: 'step', job: job.id, piece, step: other.key });
     else go({ at: 'walk', job: job.id, piece });
   };
-  const head = (
-    <>
-      <StepHead step={step} />
-      {job.sheet.fittings.length > 0 && (
-        <Later key={`fitting ${step.key}`} load={loadFittings} props={{ job, piece, step }} />
-      )}
-    </>
-  );
+  const { head, First } = whatComesFirst({ job, step, first, beside, entered, enter });
+  const moves = <Moves {...{ job, piece, step, beside: aside }} />;
   return (
     <div class="page step">
       <StepTop job={job} piece={piece} steps={steps} at={at} />
-      <StepBody
-        key={step.key}
-        {...{ job, piece, step, onward, head }}
-        moves={<Moves {...{ job, piece, step, beside }} />}
-      />
+      {First ? (
+        <First key={`first ${step.key}`} {...{ job, piece, step, head, moves }} enter={() => enter(step.key)} />
+      ) : (
+        <StepBody key={step.key} {...{ job, piece, step, onward, head, moves }} />
+      )}
     </div>
   );
+}
+
+interface Opening extends Pick<Props, 'job' | 'first' | 'beside'> {
+  step: Step;
+  /** The step whose answer is being asked for already. */
+  entered: string | null;
+  enter: (step: string | null) => void;
+}
+
+/** The head of a step, and what is shown in its place before the answer is asked for. */
+function whatComesFirst({ job, step, first, beside: Beside, entered, enter }: Opening) {
+  const wants = step.on !== 'question' && (step.state === 'open' || step.state === 'asked-again');
+  const First = wants && entered !== step.key ? first : undefined;
+  const again = first && wants && !First ? () => enter(null) : null;
+  const head = (
+    <>
+      <StepHead step={step} />
+      {Beside && <Beside key={step.key} job={job} step={step} again={again} />}
+    </>
+  );
+  return { head, First };
 }
 
 /** Beside what is being done: a step back, undo, a step on without an answer, and pictures nobody asked for. */

@@ -1,0 +1,107 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Setting } from '../../device/store/index.ts';
+import { say } from '../../text/index.ts';
+import { sayOwner } from '../../text/owner.ts';
+import { stepTitle } from '../dock/step-words.ts';
+import { jobs, readJobs } from '../model/jobs.ts';
+import type { OpenJob } from '../model/open-job.ts';
+import { type Route, routeHash } from '../model/route.ts';
+import { actor, store } from '../model/services.ts';
+import { dateText, jobTitle } from '../model/words.ts';
+import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
+import { Later } from '../parts/Later.tsx';
+import { StateMark } from '../parts/marks.tsx';
+import { TopBar } from '../parts/TopBar.tsx';
+import { progressOf, whereToGoOn } from './progress.ts';
+
+const loadJob = () => import('../dock/JobScreen.tsx').then((m) => m.JobScreen);
+
+/** The owner's first screen: how far along, how long it still takes, and one button that goes on. */
+export function OwnerHome({ job }: { job: OpenJob }) {
+  const [place, setPlace] = useState<Setting<'place'> | null>(null);
+  const [all, setAll] = useState(false);
+  useEffect(() => {
+    void readJobs().catch(() => undefined);
+    void store()
+      .settings.get('place')
+      .then(setPlace, () => undefined);
+  }, [job.id]);
+  const { sheet } = job;
+  if (all || sheet.pieces.length === 0) return <Later key="all" load={loadJob} props={{ job }} />;
+  const words = sayOwner().home;
+  const { steps, done, left } = progressOf(sheet);
+  const next = whereToGoOn(sheet, place?.job === job.id ? place : null);
+  const asked = steps.filter((step) => step.state === 'asked-again').length;
+  const shown = next?.piece ?? sheet.pieces[0]?.id ?? '';
+  return (
+    <div class="page">
+      <TopBar back={{ at: 'jobs' }} title={jobTitle(sheet.details)} />
+      {sheet.demo && <p class="demo-mark">{say().general.demoMark}</p>}
+      {sheet.request?.shop && <p>{words.asks(sheet.request.shop)}</p>}
+      <section class="stack">
+        <div class="row spread">
+          <h2>{words.progress(done, steps.length)}</h2>
+          <span>{next ? words.left(left.minutes) : ''}</span>
+        </div>
+        <progress class="walk-progress" max={steps.length} value={done}>
+          {words.progress(done, steps.length)}
+        </progress>
+        <p class="quiet">{next ? words.stopping : words.allDone}</p>
+      </section>
+      {asked > 0 && <p class="state doubt">{words.asked(asked)}</p>}
+      {next && (
+        <a
+          class="button main wide"
+          href={routeHash({ at: 'step', job: job.id, piece: next.piece, step: next.step.key })}
+        >
+          {done === 0 ? words.start : words.goOn(stepTitle(next.step, sheet))}
+        </a>
+      )}
+      <PieceDrawing judgement={job.pieces.get(shown)} sheet={sheet} piece={shown} width={360} height={190} />
+      <Ways job={job} finished={next === null} />
+      <button type="button" class="button plain" onClick={() => setAll(true)}>
+        {words.more}
+      </button>
+    </div>
+  );
+}
+
+/** Everything else, in the order it is wanted. */
+function Ways({ job, finished }: { job: OpenJob; finished: boolean }) {
+  const words = sayOwner().home;
+  const { sheet } = job;
+  const practised = sheet.practice.some(({ who }) => who.name === actor.value.name && who.role === actor.value.role);
+  const copy = jobs.value?.find(({ id }) => id === job.id)?.lastCopy;
+  return (
+    <ul class="list">
+      <Way to={{ at: 'owner', job: job.id, page: 'before' }} label={words.before} />
+      <Way to={{ at: 'owner', job: job.id, page: 'practice' }} label={words.practice}>
+        {practised && <StateMark mark="good">{words.practised}</StateMark>}
+      </Way>
+      <Way to={{ at: 'owner', job: job.id, page: 'marks' }} label={words.marks} />
+      {sheet.pieces.map(({ id, name }) => (
+        <Way key={id} to={{ at: 'walk', job: job.id, piece: id }} label={words.steps(name)} />
+      ))}
+      <Way to={{ at: 'leave', job: job.id }} label={words.check} strong={finished && !job.gates.leave.clear} />
+      <Way to={{ at: 'send', job: job.id }} label={words.send} strong={finished}>
+        {copy && <span class="quiet small">{words.lastSent(dateText(copy.at))}</span>}
+      </Way>
+    </ul>
+  );
+}
+
+interface WayProps {
+  to: Route;
+  label: string;
+  strong?: boolean;
+  children?: preact.ComponentChildren;
+}
+
+const Way = ({ to, label, strong, children }: WayProps) => (
+  <li>
+    <a class={strong ? 'button main wide' : 'item'} href={routeHash(to)}>
+      <span class={strong ? '' : 'grow'}>{label}</span>
+      {children}
+    </a>
+  </li>
+);

@@ -1,0 +1,40 @@
+import './owner.css';
+import { useEffect } from 'preact/hooks';
+import { say } from '../../text/index.ts';
+import type { OpenJob } from '../model/open-job.ts';
+import type { Route } from '../model/route.ts';
+import { Later } from '../parts/Later.tsx';
+import { WithJob } from '../parts/WithJob.tsx';
+import { Before } from './Before.tsx';
+import { FirstLook, StepWords } from './FirstLook.tsx';
+import { OwnerHome } from './OwnerHome.tsx';
+import { readTold, told } from './told.ts';
+
+type OfJob = Extract<Route, { job: string }>;
+
+const loadStep = () => import('../dock/step/StepScreen.tsx').then((m) => m.StepScreen);
+const loadPractice = () => import('./PracticeScreen.tsx').then((m) => m.PracticeScreen);
+const loadMarks = () => import('./MarksScreen.tsx').then((m) => m.MarksScreen);
+
+/** What an owner sees of a job: its overview, what to know first, practice, marks, and the steps with a look before each. */
+export function OwnerRoom({ at }: { at: OfJob }) {
+  return <WithJob key={at.job} id={at.job} back={{ at: 'jobs' }} show={(job) => <OwnerScreen at={at} job={job} />} />;
+}
+
+function OwnerScreen({ job, at }: { job: OpenJob; at: OfJob }) {
+  useEffect(() => void readTold(), []);
+  if (at.at === 'owner' && at.page === 'practice') return <Later key="practice" load={loadPractice} props={{ job }} />;
+  if (at.at === 'owner' && at.page === 'marks') return <Later key="marks" load={loadMarks} props={{ job }} />;
+  if (at.at === 'owner') return <Before job={job} />;
+  if (at.at !== 'step') return <OwnerHome job={job} />;
+  if (told.value === null) return <p class="page quiet">{say().general.loading}</p>;
+  if (!told.value.includes(job.id)) return <Before job={job} />;
+  const { piece, step, photos = false } = at;
+  return (
+    <Later
+      key="step"
+      load={loadStep}
+      props={{ job, piece, stepKey: step, photos, first: FirstLook, beside: StepWords }}
+    />
+  );
+}

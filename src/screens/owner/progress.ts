@@ -1,0 +1,30 @@
+import { nextOpen, type Step, stepsOf } from '../../core/guide/index.ts';
+import { timeLeft } from '../../core/guide/time-left.ts';
+import type { Sheet } from '../../core/job/index.ts';
+import type { Setting } from '../../device/store/index.ts';
+
+export interface Progress {
+  steps: readonly Step[];
+  done: number;
+  left: ReturnType<typeof timeLeft>;
+}
+
+const isOpen = (step: Step): boolean => step.state === 'open' || step.state === 'asked-again';
+
+/** How far the whole job is, over all its pieces. */
+export function progressOf(sheet: Sheet): Progress {
+  const steps = sheet.pieces.flatMap((piece) => stepsOf(sheet, piece.id));
+  return { steps, done: steps.filter((step) => !isOpen(step)).length, left: timeLeft(steps) };
+}
+
+/** Where to go on: where the person was, if that still wants something; otherwise the next that does. */
+export function whereToGoOn(sheet: Sheet, place: Setting<'place'> | null): { piece: string; step: Step } | null {
+  const order = [...sheet.pieces].sort((a, b) => Number(b.id === place?.piece) - Number(a.id === place?.piece));
+  for (const { id: piece } of order) {
+    const steps = stepsOf(sheet, piece);
+    const at = piece === place?.piece ? steps.findIndex(({ key }) => key === place.step) : -1;
+    const step = nextOpen(steps, Math.max(-1, at - 1));
+    if (step) return { piece, step };
+  }
+  return null;
+}

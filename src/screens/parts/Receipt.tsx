@@ -1,0 +1,57 @@
+import type { Sheet } from '../../core/job/index.ts';
+import { sayReceipt } from '../../text/receipt.ts';
+import { bytesText, dateText } from '../model/words.ts';
+import { Banner, StateMark } from './marks.tsx';
+import { InstallOffer } from './StorageWarning.tsx';
+
+interface Props {
+  sheet: Sheet;
+  how: 'shared' | 'downloaded';
+  file: { name: string; size: number };
+  /** When it was handed over. */
+  at: string;
+}
+
+/** What went out, to whom, when, and what happens next. To whom a phone's share sheet gave it, no page is told. */
+export function Receipt({ sheet, how, file, at }: Props) {
+  const words = sayReceipt();
+  const { shop = '', contact = '' } = sheet.request ?? {};
+  const taken = sheet.readings.filter(({ value }) => value !== null).length;
+  const answered = sheet.questions.filter(({ choice }) => choice !== null).length;
+  const whom =
+    how === 'shared'
+      ? shop
+        ? words.shop(shop, contact)
+        : words.chosen
+      : shop
+        ? words.nobodyYetBut(words.shop(shop, contact))
+        : words.nobodyYet;
+  const rows = [
+    [words.what, [words.measurements(taken), words.photos(sheet.photos.length), words.answers(answered)].join(', ')],
+    [words.file, words.named(file.name, bytesText(file.size))],
+    [words.whom, whom],
+    [words.when, dateText(at)],
+  ] as const;
+  return (
+    <section class="stack receipt" data-testid="receipt">
+      <Banner tone="good">
+        <StateMark mark="good">{words[how]}</StateMark>
+        <dl class="stack">
+          {rows.map(([name, value]) => (
+            <div key={name}>
+              <dt class="quiet small">{name}</dt>
+              <dd>{value}</dd>
+            </div>
+          ))}
+        </dl>
+      </Banner>
+      <h2>{words.next}</h2>
+      <ul class="stack">
+        {Object.values(words.steps).map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ul>
+      <InstallOffer />
+    </section>
+  );
+}

@@ -1,0 +1,36 @@
+import { sayGlossary } from '../../../text/owner.ts';
+
+export type Term = keyof ReturnType<typeof sayGlossary>['terms'];
+
+/** A stretch of a text, and the trade's word it is, where it is one. */
+export interface Told {
+  text: string;
+  term: Term | null;
+}
+
+/** On a folding top a bow is one of its tubes, not the front of the boat. */
+const bowOf = (kind: string | undefined): Term => (kind === 'folding-top' ? 'frame-bow' : 'bow');
+
+/** A text in stretches, its trade's words apart so that each can be explained. The stretches make up the text again. */
+export function toldInWords(text: string, kind?: string): Told[] {
+  const { names } = sayGlossary();
+  const byName = new Map(Object.entries(names).map(([term, name]) => [name, term as Term]));
+  byName.delete(names['frame-bow']);
+  const pattern = new RegExp(`(?<![\\p{L}-])(${[...byName.keys()].join('|')})(e?s)?(?![\\p{L}-])`, 'giu');
+  const told: Told[] = [];
+  let at = 0;
+  for (const match of text.matchAll(pattern)) {
+    const [whole, word = ''] = match;
+    if (match.index > at) told.push({ text: text.slice(at, match.index), term: null });
+    const term = byName.get(word.toLowerCase()) ?? null;
+    told.push({ text: whole, term: term === 'bow' ? bowOf(kind) : term });
+    at = match.index + whole.length;
+  }
+  if (at < text.length) told.push({ text: text.slice(at), term: null });
+  return told;
+}
+
+/** The trade's words of some texts, each once. */
+export const termsIn = (texts: readonly string[], kind?: string): Term[] => [
+  ...new Set(texts.flatMap((text) => toldInWords(text, kind).flatMap(({ term }) => term ?? []))),
+];

@@ -1,0 +1,181 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { expectAccessible } from './support/accessible.ts';
+import { type App, startApp } from './support/app.ts';
+import { Installer } from './support/dock.ts';
+import { type Phone, withPhone } from './support/phone.ts';
+import { shot } from './support/shots.ts';
+
+let app: App;
+beforeAll(async () => {
+  app = await startApp();
+});
+afterAll(() => app.stop());
+
+/** An owner's job with a piece, as far as the first thing the owner is told. */
+async function begun(phone: Phone, piece = 'Tension shade'): Promise<Installer> {
+  const { page } = phone;
+  const owner = new Installer(phone);
+  await phone.open();
+  await page.getByRole('link', { name: 'New job' }).tap();
+  await page.getByRole('textbox', { name: /^Boat/ }).fill('Perla');
+  await page.getByRole('textbox', { name: /^Your name/ }).fill('Ona');
+  await page.getByLabel('You are').selectOption('owner');
+  await owner.tap('Begin');
+  await owner.addPiece(piece);
+  await page.getByRole('heading', { name: 'Before you start' }).waitFor();
+  return owner;
+}
+
+/** Nothing of the page is cut off or has to be scrolled sideways. */
+const fits = (page: Page): Promise<boolean> =>
+  page.evaluate(() => document.documentElement.scrollWidth <= document.documentElement.clientWidth);
+
+async function looked(page: Page, name: string): Promise<void> {
+  await shot(page, `owner-${name}`, { fullPage: true });
+  await expectAccessible(page);
+  expect(await fits(page), name).toBe(true);
+}
+
+async function readBefore(owner: Installer, then: string): Promise<void> {
+  const { page } = owner;
+  for (let at = 1; at < 5; at += 1) {
+    await looked(page, `before-${at}`);
+    await owner.tap('Next');
+  }
+  await looked(page, 'before-5');
+  await owner.tap(then);
+}
+
+test('an owner is told, practises with a slip, is shown how, and takes the first readings', async () => {
+  await withPhone(app.url, {}, async (phone) => {
+    const { page } = phone;
+    const owner = await begun(phone);
+    await readBefore(owner, 'Try the tape on a sheet of paper first');
+
+    await page.getByRole('heading', { name: 'Which paper do you have?' }).waitFor();
+    await looked(page, 'practice-choose');
+    await owner.tap('Letter, 8 1/2 × 11 in');
+    await looked(page, 'practice-long');
+    await owner.type('12');
+    await owner.next();
+    await page.getByText('It looks as if you started at the 1').waitFor();
+    await looked(page, 'practice-slip');
+    await owner.tap('Read it again');
+    await owner.type('11');
+    await owner.next();
+    await page.getByText('Spot on.').waitFor();
+    await owner.tap('Next');
+    await owner.type('8 1/2');
+    await owner.next();
+    await owner.tap('Next');
+    await owner.type('13 15/16');
+    await owner.next();
+    await looked(page, 'practice-close');
+    await owner.tap('Next');
+    await page.getByRole('heading', { name: 'Practice done' }).waitFor();
+    await page.getByText('Your readings were within 1/16').waitFor();
+    await looked(page, 'practice-done');
+    await owner.tap('Start measuring');
+    await page.waitForURL(/\/over$/);
+
+    for (let steps = 0; owner.stepKey() !== 'A-B' && steps < 12; steps += 1) {
+      const key = owner.stepKey() ?? '';
+      await owner.understandCautions();
+      if (steps === 0) await looked(page, 'question');
+      await page.locator('.choices button').first().tap();
+      await owner.movedFrom(key);
+    }
+    await owner.understandCautions();
+    await page.getByText('Put the hook of the tape on A').waitFor();
+    expect(await page.getByTestId('next').count()).toBe(0);
+    await page.getByRole('img', { name: /dimension to tape is A–B/ }).waitFor();
+    await page.getByRole('img', { name: /^Wrong: The tape sags/ }).waitFor();
+    await looked(page, 'look-straight');
+    await page.locator('.step-read').evaluate((element) => element.scrollTo(0, 10_000));
+    await shot(page, 'owner-look-straight-end');
+    await page.locator('button.plain-word', { hasText: 'starboard' }).first().tap();
+    await page.getByText('The right side of the boat').first().waitFor();
+    await looked(page, 'word');
+    await page.getByTestId('enter').tap();
+    await looked(page, 'type');
+    await owner.reading('98 1/2');
+    await page.getByText('Put the hook of the tape on A').waitFor();
+    await page.getByTestId('enter').tap();
+    await owner.reading('120');
+    const next = owner.stepKey() ?? '';
+
+    // Comes back another day: the overview says how far, and the one button goes on where it was.
+    await phone.open();
+    await page.locator('a.item', { hasText: 'Perla' }).first().tap();
+    await page.getByText(/^About \d+ minutes left\.$/).waitFor();
+    await looked(page, 'home');
+    await page.locator('a.main').first().tap();
+    await page.waitForFunction((key) => decodeURIComponent(location.hash).endsWith(`/${key}`), next);
+    await page.getByTestId('enter').waitFor();
+  });
+});
+
+test('an owner puts up marks, frames a photo, and is given a receipt', async () => {
+  await withPhone(app.url, {}, async (phone) => {
+    const { page } = phone;
+    const owner = await begun(phone);
+    const piece = new URL(page.url()).hash.split('/').slice(0, 4).join('/');
+    for (let at = 1; at < 5; at += 1) await owner.tap('Next');
+    await owner.tap('Start measuring');
+    await page.waitForURL(/#\/job\/.+\/.+\/.+/);
+    const job = piece.split('/')[2] ?? '';
+    await phone.open(`#/owner/${job}/marks`);
+    await page.getByRole('heading', { name: 'Your numbered marks' }).waitFor();
+    await page.getByRole('checkbox', { name: 'A' }).check();
+    await page.getByRole('button', { name: 'Where C goes' }).tap();
+    await page.getByText('1 of 4 stuck on').waitFor();
+    await looked(page, 'marks');
+    await phone.open(`${piece}/photo-mounts`);
+    await page.getByRole('heading', { name: 'What should be in the picture' }).waitFor();
+    await owner.understandCautions();
+    await looked(page, 'frame');
+    await page.getByTestId('enter').tap();
+    await owner.photograph(3);
+    await phone.open(`${piece}/h-A`);
+    await page.getByTestId('enter').waitFor();
+    await looked(page, 'look-height');
+    await phone.open(`#/send/${job}`);
+    await owner.savePacket();
+    await page.getByTestId('receipt').getByText('What happens next').waitFor();
+    expect(await page.getByTestId('receipt').innerText()).toMatch(/0 measurements, 1 photo/);
+    await looked(page, 'receipt');
+  });
+});
+
+test('an owner’s pages fit a narrow screen and text twice as large', async () => {
+  await withPhone(app.url, {}, async (phone) => {
+    const { page } = phone;
+    await page.setViewportSize({ width: 320, height: 640 });
+    const owner = await begun(phone, 'Open-bow cover');
+    await readBefore(owner, 'Start measuring');
+    const piece = new URL(page.url()).hash.split('/').slice(0, 4).join('/');
+    const job = piece.split('/')[2] ?? '';
+    for (const scale of [100, 200]) {
+      for (const place of [
+        `#/job/${job}`,
+        `#/owner/${job}/before`,
+        `#/owner/${job}/practice`,
+        `#/owner/${job}/marks`,
+        `${piece}/W1-P1`,
+        `${piece}/edge-whole`,
+        `${piece}/h-K2`,
+        `${piece}/photo-bow`,
+      ]) {
+        await phone.open(place);
+        await page.evaluate((percent) => {
+          document.documentElement.style.fontSize = `${(18 * percent) / 100}px`;
+        }, scale);
+        await page.locator('h1, button.main, a.main').first().waitFor();
+        await page.waitForTimeout(150);
+        await shot(page, `owner-narrow-${scale}-${place.split('/').at(-1)}`, { fullPage: true });
+        expect(await fits(page), `${place} at ${scale} %`).toBe(true);
+      }
+    }
+  });
+});
