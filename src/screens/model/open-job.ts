@@ -61,11 +61,13 @@ async function show(id: string, entries: readonly Entry[], damaged: number): Pro
 const later = (ms: number): Promise<null> => new Promise((resolve) => setTimeout(() => resolve(null), ms));
 
 /** Reads a job from the device and shows it; null when there is none. What is not written yet is among it. */
-export async function loadJob(id: string): Promise<OpenJob | null> {
-  const { entries, damaged } = await store().readJob(id);
-  if (entries.length === 0 && damaged.length === 0) openJob.value = null;
-  else await show(id, entries, damaged.length);
-  return openJob.value;
+export function loadJob(id: string): Promise<OpenJob | null> {
+  return inTurn(async () => {
+    const { entries, damaged } = await store().readJob(id);
+    if (entries.length === 0 && damaged.length === 0) openJob.value = null;
+    else await show(id, entries, damaged.length);
+    return openJob.value;
+  });
 }
 
 /** Puts the open job back on a disk that was cleared under the page. */
@@ -75,6 +77,13 @@ export async function writeBack(): Promise<void> {
 }
 
 let queue: Promise<unknown> = Promise.resolve();
+
+/** What was read while something was being done would show the job as it was before. */
+function inTurn<T>(work: () => Promise<T>): Promise<T> {
+  const run = queue.then(work);
+  queue = run.catch(() => undefined);
+  return run;
+}
 
 /**
  * Does one thing in the open job: writes the entry to disk, then shows what follows from it. One after the other, so
@@ -89,7 +98,7 @@ export { type Deed, deed };
 
 /** Several things at once: all are written in one transaction, or none is. */
 export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = []): Promise<Entry[]> {
-  const run = queue.then(async () => {
+  return inTurn(async () => {
     const job = openJob.value;
     if (!job) throw new Error('no job is open');
     const made = makeEntries(job.id, job.entries, deeds);
@@ -100,8 +109,6 @@ export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = 
     else tellGrown(job.id);
     return made;
   });
-  queue = run.catch(() => undefined);
-  return run;
 }
 
 /** An erasure takes the content of what it names out of memory too. */
