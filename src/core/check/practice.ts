@@ -32,15 +32,16 @@ function settledReadings(readings: readonly PracticeReading[]): PracticeReading[
 
 /**
  * How many times as wide as usual a person's readings are, at the least: the lower bound, at 99 %, of the true spread over
- * the usual one. 1 unless there is a clear excess, since few readings say little; never more than 2.
+ * the usual one. 1 unless there is a clear excess in at least three sides, since few readings say little; never more than
+ * 2. A slip with a name is no spread: more room for it would only hide the next one.
  */
 export function practiceFactor(
   { paper, readings }: Pick<Practice, 'paper' | 'readings'>,
   who: Pick<Who, 'role'>,
   instruments: Instruments,
 ): number {
-  const settled = settledReadings(readings);
-  if (settled.length === 0) return 1;
+  const settled = settledReadings(readings).filter((reading) => !isNamedSlip(paper, reading));
+  if (settled.length < ENOUGH) return 1;
   const excess = settled.reduce((sum, { of, text, unit, value }) => {
     const length = paperLength(paper, of);
     const usual = sigmaOf({ kind: 'straight' }, { text, unit, value: length, sigma: null }, who, instruments);
@@ -49,6 +50,15 @@ export function practiceFactor(
   const bound = Math.sqrt(excess / chiSquareUpperQuantile(BY_CHANCE, settled.length));
   return Math.min(MOST, Math.max(1, bound));
 }
+
+/** Fewer sides than this say nothing about a hand. */
+const ENOUGH = 3;
+
+/** Far off in a way that has a name. Near ones count: a start at 10 mm and a loose hook look alike. */
+const isNamedSlip = (paper: PracticePaper, reading: PracticeReading): boolean =>
+  Math.abs(reading.value - paperLength(paper, reading.of)) > NEAR &&
+  !['hook', 'far'].includes(practiceSlip(paper, reading));
+const NEAR = 13;
 
 /** By person: what the latest practice says, 1 for who never did one. */
 export function practiceFactors(practice: readonly Practice[], instruments: Instruments): (who: Who) => number {

@@ -1,9 +1,10 @@
 import { useSignal } from '@preact/signals';
-import { useState } from 'preact/hooks';
-import { defaultInstruments, paperLength, practiceFactor, practiceSlip } from '../../core/check/index.ts';
-import type { PracticePaper, PracticeReading, PracticeSide } from '../../core/job/index.ts';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { paperLength, practiceFactor, practiceSlip } from '../../core/check/index.ts';
+import { instrumentsOf } from '../../core/check/sigma.ts';
+import type { Payload, PracticePaper, PracticeReading, PracticeSide } from '../../core/job/index.ts';
 import { sayOwner } from '../../text/owner.ts';
-import { act, type OpenJob } from '../model/open-job.ts';
+import { act, type OpenJob, openJob } from '../model/open-job.ts';
 import { go } from '../model/route.ts';
 import { actor } from '../model/services.ts';
 import { lengthText, readValue } from '../model/words.ts';
@@ -25,6 +26,19 @@ export function PracticeScreen({ job }: { job: OpenJob }) {
   const [over, setOver] = useState(false);
   const words = sayOwner().practice;
   const side = SIDES[at];
+  // What was read is kept also where somebody leaves half-way; where the job itself was left, there is nothing to keep it in.
+  const unkept = useRef<Payload<'practice.done'> | null>(null);
+  const keep = async (): Promise<void> => {
+    const done = unkept.current;
+    unkept.current = null;
+    if (done && openJob.value?.id === job.id) await act('practice.done', done);
+  };
+  useEffect(() => () => void keep().catch(() => undefined), []);
+  const read = (reading: PracticeReading): void => {
+    const all = [...readings, reading];
+    setReadings(all);
+    if (paper) unkept.current = { paper, readings: all };
+  };
   const restart = (): void => {
     setPaper(null);
     setReadings([]);
@@ -37,7 +51,7 @@ export function PracticeScreen({ job }: { job: OpenJob }) {
       setAt(at + 1);
       return;
     }
-    if (paper) await act('practice.done', { paper, readings: [...readings] });
+    await keep();
     setOver(true);
   };
   return (
@@ -46,12 +60,7 @@ export function PracticeScreen({ job }: { job: OpenJob }) {
         {paper && <span class="number quiet">{words.place(at + 1, SIDES.length)}</span>}
       </TopBar>
       {paper && side ? (
-        <Ask
-          key={side}
-          {...{ job, paper, side }}
-          onRead={(reading) => setReadings([...readings, reading])}
-          onward={() => void onward()}
-        />
+        <Ask key={side} {...{ job, paper, side }} onRead={read} onward={() => void onward()} />
       ) : (
         <Choose onPaper={setPaper} job={job} />
       )}
@@ -192,13 +201,17 @@ function Over(props: {
   const { job, paper, readings, onAgain } = props;
   const words = sayOwner().practice;
   const last = new Map(readings.map(({ of, value }) => [of, Math.abs(value - paperLength(paper, of))]));
-  const wider = practiceFactor({ paper, readings: [...readings] }, actor.value, defaultInstruments) > 1;
+  const slipped = SIDES.some((of) => {
+    const value = readings.findLast((reading) => reading.of === of)?.value;
+    return value !== undefined && practiceSlip(paper, { of, value }) !== 'close';
+  });
+  const wider = practiceFactor({ paper, readings: [...readings] }, actor.value, instrumentsOf(job.sheet.shop)) > 1;
   return (
     <div class="page owner-page">
       <TopBar back={{ at: 'job', job: job.id }} title={words.done} />
       <div class="owner-read stack">
         <p>{words.spread(lengthText(Math.max(0, ...last.values()), job.sheet))}</p>
-        <p>{wider ? words.wider : words.asUsual}</p>
+        <p>{wider ? words.wider : slipped ? words.slipLeft : words.asUsual}</p>
       </div>
       <div class="owner-foot stack">
         <button type="button" class="button main wide" onClick={() => toWork(job)}>

@@ -118,6 +118,8 @@ export const owner = {
       'That is as good as most people. Three readings say little, so nothing changes: you are trusted as anybody with a first tape.',
     wider:
       'That is wider than usual, so the app gives your numbers a little more room. It may ask you to read some twice. That is all.',
+    slipLeft:
+      'One of them is off, and now you know what such a slip looks like. It happens to everybody; the app asks you to read again where it sees one.',
     onceMore: 'Practise once more',
     toWork: 'Start measuring',
     toHome: 'To the overview',
