@@ -54,6 +54,7 @@ function Screen({ at }: { at: Route }) {
       return <Later key={at.at} load={() => import('./shop/ShopRoom.tsx').then((m) => m.ShopRoom)} props={{ at }} />;
     case 'inbox':
     case 'judge':
+    case 'request':
       return <Later key="bench" load={() => import('./bench/Bench.tsx').then((m) => m.default)} props={{}} />;
     default:
       return isOwners(at) ? (

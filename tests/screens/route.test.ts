@@ -25,6 +25,8 @@ const routes: Route[] = [
   { at: 'link', code: 'VAEA7m1Q-_z' },
   { at: 'link', code: '' },
   { at: 'inbox' },
+  { at: 'request', job: null },
+  { at: 'request', job: 'j' },
   { at: 'judge', job: 'j' },
 ];
 

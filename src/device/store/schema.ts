@@ -17,7 +17,7 @@ export const STANDING_EDITION = 1;
 
 /**
  * How far a job is. steps, done: over all pieces; asked: steps the shop asked again. cleared, voided: pieces whose last
- * clearance stands, or was voided by what came after it.
+ * clearance stands, or was voided by what came after it. waiting: a shop asked for it and nobody has begun.
  */
 export const JobStanding = z.object({
   edition: z.literal(STANDING_EDITION),
@@ -26,6 +26,7 @@ export const JobStanding = z.object({
   asked: z.int(),
   cleared: z.int(),
   voided: z.int(),
+  waiting: z.optional(z.literal(true)),
 });
 export type JobStanding = z.infer<typeof JobStanding>;
 

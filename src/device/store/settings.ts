@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { Id, Line, Role, ShopRules, Slot, System } from '../../core/job/index.ts';
+import { Id, Language, Line, Measurer, Role, ShopRules, Slot, System } from '../../core/job/index.ts';
 import type { Connection } from './connection.ts';
 import { write } from './transact.ts';
 
@@ -17,6 +17,8 @@ export const settingShapes = {
   /** How a reading that was accepted is answered. */
   vibrate: z.boolean(),
   'read-back': z.boolean(),
+  /** What the shop wrote the last time it asked somebody to measure. */
+  'request.last': z.object({ shop: Line, contact: Line, language: Language, measurer: Measurer }),
   /** What the shop sets for itself; a new job takes it along. */
   shop: ShopRules,
   /** Pieces the shop keeps to be measured again. Each is parsed by itself, so that one that cannot be read costs no other. */

@@ -16,7 +16,7 @@ export function summaryOf(sheet: Sheet, entries: readonly Entry[]): Omit<JobSumm
     lastAt: entries.reduce<string | null>((latest, { at }) => later(latest, at), null),
     heads: heads(entries),
     demo,
-    standing: standingOf(sheet),
+    standing: standingOf(sheet, entries),
   };
 }
 
@@ -33,7 +33,7 @@ export function summarise(job: string, entries: readonly Entry[], facts: OwnFact
 }
 
 /** How far a job is, from its sheet. */
-function standingOf(sheet: Sheet): JobStanding {
+function standingOf(sheet: Sheet, entries: readonly Entry[]): JobStanding {
   const steps = sheet.pieces.flatMap((piece) => stepsOf(sheet, piece.id));
   const count = (...states: string[]): number => steps.filter(({ state }) => states.includes(state)).length;
   const cleared = new Set(sheet.clearances.filter(({ voidedBy }) => voidedBy.length === 0).map(({ piece }) => piece));
@@ -46,8 +46,13 @@ function standingOf(sheet: Sheet): JobStanding {
     asked: count('asked-again'),
     cleared: pieces.filter((id) => cleared.has(id)).length,
     voided: pieces.filter((id) => ever.has(id) && !cleared.has(id)).length,
+    ...(isWaiting(sheet, entries) ? { waiting: true } : {}),
   };
 }
+
+/** A shop asked for it, and nobody at the dock has done anything in it. */
+const isWaiting = (sheet: Sheet, entries: readonly Entry[]): boolean =>
+  sheet.request !== null && entries.every(({ who }) => who.role === 'bench');
 
 /**
  * The summary after one more entry of this device: cheap, and exact while the entry names the heads. What only a

@@ -1,8 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import { sayBench } from '../../text/bench.ts';
 import { readJobs } from '../model/jobs.ts';
-import { route } from '../model/route.ts';
+import type { OpenJob } from '../model/open-job.ts';
+import { type Route, route } from '../model/route.ts';
 import { readShop } from '../model/shop.ts';
+import { Later } from '../parts/Later.tsx';
 import { Banner } from '../parts/marks.tsx';
 import { WithJob } from '../parts/WithJob.tsx';
 import { InboxScreen } from './InboxScreen.tsx';
@@ -25,11 +27,20 @@ export default function Bench() {
   return (
     <>
       {unreadable && <Banner tone="stop">{sayBench().inbox.cannotRead}</Banner>}
-      {at.at === 'judge' ? (
-        <WithJob key={at.job} id={at.job} back={{ at: 'inbox' }} show={(job) => <JudgeScreen job={job} />} />
-      ) : (
-        <InboxScreen />
-      )}
+      <Screen at={at} />
     </>
   );
 }
+
+function Screen({ at }: { at: Route }) {
+  if (at.at === 'judge')
+    return <WithJob key={at.job} id={at.job} back={{ at: 'inbox' }} show={(job) => <JudgeScreen job={job} />} />;
+  if (at.at !== 'request') return <InboxScreen />;
+  const { job } = at;
+  if (job === null) return <Later key="ask" load={loadAsk} props={{}} />;
+  const show = (open: OpenJob) => <Later load={loadAsked} props={{ job: open }} />;
+  return <WithJob key={`asked ${job}`} id={job} back={{ at: 'inbox' }} show={show} />;
+}
+
+const loadAsk = () => import('./request/AskToMeasure.tsx').then((m) => m.AskToMeasure);
+const loadAsked = () => import('./request/AskedFor.tsx').then((m) => m.AskedFor);

@@ -2,11 +2,12 @@ import { useEffect, useState } from 'preact/hooks';
 import { sayBench } from '../../text/bench.ts';
 import { say } from '../../text/index.ts';
 import { readJobs } from '../model/jobs.ts';
+import { takePasted } from '../model/paste-in.ts';
 import { type TakenIn, takeIn } from '../model/take-in.ts';
 import { Banner } from '../parts/marks.tsx';
-import { Outcome } from '../parts/OpenFile.tsx';
+import { Outcome } from '../parts/Outcome.tsx';
 
-/** Takes in files that are dropped anywhere on the page, and says what came of them. */
+/** Takes in files that are dropped, and text that is pasted, anywhere on the page, and says what came of them. */
 export function DropHere({ current }: { current: string | null }) {
   const [over, setOver] = useState(false);
   const [busy, setBusy] = useState(false);
@@ -20,7 +21,17 @@ export function DropHere({ current }: { current: string | null }) {
       setOutcomes(results);
       await readJobs().catch(() => undefined);
     };
-    return listen(setOver, (files) => void take(files));
+    const paste = async (text: string): Promise<void> => {
+      setBusy(true);
+      const taken = await takePasted(text);
+      setBusy(false);
+      setOutcomes(taken ? [taken] : []);
+      await readJobs().catch(() => undefined);
+    };
+    const stops = [listen(setOver, (files) => void take(files)), listenToPaste((text) => void paste(text))];
+    return () => {
+      for (const stop of stops) stop();
+    };
   }, []);
   const words = sayBench().inbox;
   return (
@@ -36,6 +47,17 @@ export function DropHere({ current }: { current: string | null }) {
       ))}
     </div>
   );
+}
+
+/** What is pasted into a field of its own stays there. */
+function listenToPaste(take: (text: string) => void): () => void {
+  const paste = (event: ClipboardEvent): void => {
+    if (event.target instanceof Element && event.target.closest('input, textarea, select')) return;
+    const text = event.clipboardData?.getData('text/plain') ?? '';
+    if (text.trim() !== '') take(text);
+  };
+  addEventListener('paste', paste);
+  return () => removeEventListener('paste', paste);
 }
 
 const holdsFiles = (event: DragEvent): boolean => event.dataTransfer?.types.includes('Files') ?? false;

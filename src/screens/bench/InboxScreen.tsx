@@ -1,4 +1,5 @@
 import { sayBench } from '../../text/bench.ts';
+import { sayBenchLinks } from '../../text/bench-links.ts';
 import { sayShop } from '../../text/shop.ts';
 import { readJobs } from '../model/jobs.ts';
 import { routeHash } from '../model/route.ts';
@@ -17,6 +18,9 @@ export function InboxScreen() {
   return (
     <div class="page">
       <TopBar back={{ at: 'jobs' }} title={words.title} />
+      <a class="button main wide" href={routeHash({ at: 'request', job: null })}>
+        {sayBenchLinks().begin}
+      </a>
       <p>{words.drop}</p>
       <DropHere current={null} />
       <OpenFile onTaken={() => void readJobs().catch(() => undefined)} open={(job) => ({ at: 'judge', job })} />

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { sayBench } from '../../text/bench.ts';
+import { sayBenchLinks } from '../../text/bench-links.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
@@ -85,6 +86,13 @@ function Notices({ job }: { job: OpenJob }) {
     <>
       {job.sheet.demo && <p class="demo-mark">{say().general.demoMark}</p>}
       <DropHere current={job.id} />
+      {job.sheet.request && (
+        <p>
+          <a class="button plain" href={routeHash({ at: 'request', job: job.id })}>
+            {sayBenchLinks().asked.show}
+          </a>
+        </p>
+      )}
       <LimitsNotice job={job} />
       {job.damaged > 0 && (
         <Banner tone="doubt">

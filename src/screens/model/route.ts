@@ -28,7 +28,9 @@ export type Route =
   | { at: 'send'; job: string }
   | { at: 'link'; code: string }
   | { at: 'inbox' }
-  | { at: 'judge'; job: string };
+  | { at: 'judge'; job: string }
+  /** Asking somebody to measure; with a job: the link to one that was asked for. */
+  | { at: 'request'; job: string | null };
 
 /** Reads an address; anything it does not know is the list of jobs. */
 export function parseRoute(hash: string): Route {
@@ -38,6 +40,7 @@ export function parseRoute(hash: string): Route {
   if (at === 'keep' || at === 'shop') return { at };
   if (at === 'r') return { at: 'link', code: job ?? '' };
   if (at === 'paper' && job) return piece ? { at: 'sheet', job, piece } : { at, kind: job };
+  if (at === 'bench' && job === 'ask') return { at: 'request', job: piece || null };
   if (at === 'bench') return job ? { at: 'judge', job } : { at: 'inbox' };
   if (at === 'details' && job) return { at, job };
   const page = OWNER_PAGES.find((one) => one === piece);
@@ -71,6 +74,8 @@ export function routeHash(route: Route): string {
       return `#/r/${route.code}`;
     case 'judge':
       return `#/bench/${route.job}`;
+    case 'request':
+      return `#/bench/ask${route.job === null ? '' : `/${route.job}`}`;
     case 'new':
     case 'keep':
     case 'shop':

@@ -17,7 +17,9 @@ export const person = signal<Who>({ name: '', role: 'installer' });
 /** Who acts: at the bench the shop, at the dock the person who holds the device. */
 export const actor = computed<Who>(() => {
   const { at } = route.value;
-  return at === 'inbox' || at === 'judge' ? { name: person.value.name, role: 'bench' } : person.value;
+  return at === 'inbox' || at === 'judge' || at === 'request'
+    ? { name: person.value.name, role: 'bench' }
+    : person.value;
 });
 
 export const units = signal<Setting<'units'>>({ system: 'imperial', fraction: 16 });

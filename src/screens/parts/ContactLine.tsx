@@ -6,7 +6,7 @@ const PHONE = /^\+?[\d ().-]{5,24}$/;
 export function ContactLine({ contact }: { contact: string }) {
   const parts = contact.split(/([,;\n]\s*)/);
   return (
-    <span dir="auto">
+    <span class="contact" dir="auto">
       {parts.map((part, place) => {
         const target = targetOf(part.trim());
         return target === null ? (

@@ -1,13 +1,17 @@
 import { useState } from 'preact/hooks';
 import { say } from '../../text/index.ts';
-import { type Route, routeHash } from '../model/route.ts';
+import type { Route } from '../model/route.ts';
 import type { TakenIn } from '../model/take-in.ts';
-import { Banner } from './marks.tsx';
+import { Later } from './Later.tsx';
+import { Outcome } from './Outcome.tsx';
 
-/** Opens packets and tables from a picker; what came of each file is said below. */
+const loadPasteIn = () => import('./PasteIn.tsx').then((m) => m.PasteIn);
+
+/** Opens packets and tables from a picker, or pasted as text; what came of each file is said below. */
 export function OpenFile({ onTaken, open: routeOf }: { onTaken: () => void; open: (job: string) => Route }) {
   const [busy, setBusy] = useState(false);
   const [outcomes, setOutcomes] = useState<TakenIn[]>([]);
+  const [pasting, setPasting] = useState(false);
   const open = async (files: readonly File[]): Promise<void> => {
     setBusy(true);
     // Packets are read by code that is not part of the first load.
@@ -34,25 +38,16 @@ export function OpenFile({ onTaken, open: routeOf }: { onTaken: () => void; open
           }}
         />
       </label>
+      {pasting ? (
+        <Later load={loadPasteIn} props={{ onTaken, open: routeOf }} />
+      ) : (
+        <button type="button" class="button plain" onClick={() => setPasting(true)} data-testid="paste">
+          {say().dock.jobs.paste}
+        </button>
+      )}
       {outcomes.map((outcome, i) => (
         <Outcome key={`${i}:${outcome.lines.join()}`} outcome={outcome} open={routeOf} />
       ))}
     </div>
-  );
-}
-
-/** What came of a file, and the way to the job it belongs to. */
-export function Outcome({ outcome, open }: { outcome: TakenIn; open: ((job: string) => Route) | null }) {
-  return (
-    <Banner tone={outcome.ok ? 'good' : 'stop'}>
-      {outcome.lines.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
-      {outcome.ok && open && (
-        <a class="button" href={routeHash(open(outcome.job))}>
-          {say().dock.takeIn.openIt}
-        </a>
-      )}
-    </Banner>
   );
 }

@@ -22,7 +22,7 @@ export const bench = {
   inbox: {
     title: 'Bench',
     jobs: 'Jobs on this device',
-    drop: 'Drop a packet or a readings table anywhere on this page, or open one here.',
+    drop: 'Drop a packet or a readings table anywhere on this page, paste it or a link, or open one here.',
     letGo: 'Let go to open it.',
     empty: 'No job yet. A packet that arrives is opened here.',
     device: 'This device',

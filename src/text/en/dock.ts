@@ -4,6 +4,7 @@ export const dock = {
     empty: 'No job yet. Begin one, open a packet, or look at the demo first.',
     begin: 'New job',
     openPacket: 'Open a packet or table',
+    paste: 'Paste a link or a packet',
     demo: 'Load the demo job',
     keep: 'This device',
     toBench: 'To the bench',
@@ -12,6 +13,7 @@ export const dock = {
     noPiece: 'no piece yet',
     demoMark: 'demo',
     putAway: 'Put away',
+    waiting: 'Asked for, nothing measured yet',
     asked: (count: number) => `Asked again: ${count}`,
     cleared: (cleared: number, pieces: number) =>
       pieces === 1 || cleared === pieces ? 'Clear to cut' : `Clear to cut: ${cleared} of ${pieces}`,

@@ -40,6 +40,11 @@ export const links = {
     here: 'This job is on this device already. Nothing of it is lost or doubled.',
     private: 'The link itself holds all of this. Nothing goes to the shop until you send it.',
   },
+  paste: {
+    label: 'Paste a link, a packet or a readings table',
+    open: 'Open what was pasted',
+    name: 'Pasted',
+  },
   ask: {
     title: 'The shop asks again',
     notHere: 'The job this link is about is not on this phone.',

@@ -11,6 +11,7 @@ import {
   linkAddress,
   readLink,
   requestEntries,
+  requestOf,
   writeLink,
 } from '../../../src/core/packet/link/index.ts';
 import { AB, begunPhone, C, id, PIECE } from '../job/support.ts';
@@ -263,6 +264,8 @@ describe('the job a request begins', () => {
         const there = read.ok && read.link.t === 'request' ? requestEntries(read.link.request) : [];
         expect(merge(here, there)).toEqual({ entries: merge(here, []).entries, added: [], setAside: [] });
         expect(heads(here)).toHaveLength(1);
+        const again = requestOf(here);
+        expect(again && requestEntries(again)).toEqual(here);
         expect(new Set(here.map(({ id: of }) => of)).size).toBe(here.length);
       }),
       { numRuns: 50 },

@@ -4,14 +4,17 @@ import * as z from 'zod/mini';
 import { declarePiece } from '../../guide/index.ts';
 import { guideOf } from '../../guide/pieces/index.ts';
 import {
+  causalOrder,
   type Deed,
   deed,
   type Entry,
+  fold,
   Id,
   Language,
   Line,
   Measurer,
   PieceKind,
+  type Sheet,
   ShopRules,
   Slot,
   System,
@@ -102,6 +105,41 @@ export function requestEntries(request: JobRequest): Entry[] {
   }
   return entries;
 }
+
+/** The request a logbook began with, so that its link can be made again; null where it began otherwise. */
+export function requestOf(entries: readonly Entry[]): JobRequest | null {
+  const opened = entries.find(({ kind }) => kind === 'job.open');
+  if (!opened) return null;
+  const begun = causalOrder(entries.filter(({ batch }) => batch === opened.id));
+  const sheet = fold(begun);
+  const { request, system, fraction, details } = sheet;
+  if (!request) return null;
+  const asked: JobRequest = {
+    job: opened.job,
+    device: opened.device,
+    at: opened.at,
+    by: opened.who.name,
+    system,
+    fraction,
+    customer: details.customer,
+    boat: details.boat,
+    pieces: sheet.pieces.map(({ id, kind, name }) => ({ kind, name, answers: answersOf(sheet, id) })),
+    shop: request.shop,
+    contact: request.contact,
+    note: request.note,
+    language: request.language,
+    measurer: request.measurer,
+    ...(sheet.shop ? { limits: sheet.shop } : {}),
+  };
+  const again = JobRequest.safeParse(asked).success ? requestEntries(asked) : [];
+  const there = new Set(begun.map(({ id }) => id));
+  return again.length > 0 && again.every(({ id }) => there.has(id)) ? asked : null;
+}
+
+const answersOf = ({ questions }: Sheet, piece: string): Record<string, string> =>
+  Object.fromEntries(
+    questions.flatMap((one) => (one.piece === piece && one.choice !== null ? [[one.slot, one.choice]] : [])),
+  );
 
 function requestDeeds(request: JobRequest): Deed[] {
   const { system, fraction, customer, boat, shop, contact, note, language, measurer, limits } = request;

@@ -1,8 +1,11 @@
+import { useState } from 'preact/hooks';
 import type { Ask } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
+import { sayBenchLinks } from '../../../text/bench-links.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
+import { Later } from '../../parts/Later.tsx';
 import { StateMark } from '../../parts/marks.tsx';
 import { historyText } from '../history-words.ts';
 import { thingName } from '../names.ts';
@@ -22,9 +25,32 @@ export function AsksSection({ job, piece }: { job: OpenJob; piece: string }) {
         <AskShown key={ask.id} ask={ask} job={job} />
       ))}
       {open && <SendBack job={job} />}
+      {open && <ByLink job={job} />}
     </Section>
   );
 }
+
+/** Drawn when it is asked for: what it needs is not loaded before. */
+function ByLink({ job }: { job: OpenJob }) {
+  const words = sayBenchLinks().again;
+  const [shown, setShown] = useState(false);
+  return (
+    <>
+      <button
+        type="button"
+        class="button"
+        aria-expanded={shown}
+        onClick={() => setShown(!shown)}
+        data-testid="ask-by-link"
+      >
+        {shown ? words.hide : words.show}
+      </button>
+      {shown && <Later key={job.entries.length} load={loadByLink} props={{ job }} />}
+    </>
+  );
+}
+
+const loadByLink = () => import('./AskByLink.tsx').then((m) => m.AskByLink);
 
 function AskShown({ ask, job }: { ask: Ask; job: OpenJob }) {
   const words = sayBench().ask;

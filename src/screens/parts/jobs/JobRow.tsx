@@ -43,9 +43,17 @@ function linesOf(job: JobSummary): { title: string; under: string } {
 function JobMarks({ job }: { job: JobSummary }) {
   const words = say().dock.jobs;
   const { standing, pieces } = job;
+  const away = job.archived && <StateMark mark="note">{words.putAway}</StateMark>;
+  if (standing?.waiting)
+    return (
+      <span class="job-marks small">
+        {away}
+        <StateMark mark="open">{words.waiting}</StateMark>
+      </span>
+    );
   return (
     <span class="job-marks small">
-      {job.archived && <StateMark mark="note">{words.putAway}</StateMark>}
+      {away}
       {standing && standing.asked > 0 && <StateMark mark="doubt">{words.asked(standing.asked)}</StateMark>}
       {standing && standing.voided > 0 && (
         <StateMark mark="doubt">{words.voided(standing.voided, pieces.length)}</StateMark>
