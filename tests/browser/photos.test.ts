@@ -386,13 +386,13 @@ test('at the bench pictures stand in the plan’s place, and their marks light u
       .getByRole('button', { name: /^Large:/ })
       .first()
       .click();
-    await page.getByRole('button', { name: 'Back to the plan' }).waitFor();
+    await page.getByRole('button', { name: 'Back to the drawing' }).waitFor();
     await shot(page, 'bench-photo-large');
     await expectAccessible(page);
     await page.getByRole('button', { name: 'Larger' }).click();
     await page.getByRole('button', { name: 'Larger' }).click();
     await shot(page, 'bench-photo-zoomed');
-    await page.getByRole('button', { name: 'Back to the plan' }).click();
+    await page.getByRole('button', { name: 'Back to the drawing' }).click();
     await page.getByRole('button', { name: /^Tension shade/ }).click();
     await page.getByRole('button', { name: 'Large: A–C' }).click();
     const large = page.locator('.bench-large');

@@ -14,11 +14,14 @@
  *   smallest visible slips are stated for `power` 0.8. Without spares the verdict is `cannot tell`.
  * - `handedness`: `open` where nothing told the shape from its mirror image; declare sides. `two-shapes` is for partial
  *   mirror images, which a tape can tell apart.
+ * - `jointOf` gives the variance of any value that depends on several places, with all their covariances; no datum
+ *   shows in it.
  * - `nameSlips` explains a doubted adjustment; heavier than `adjust` (tens of ms), meant for a worker.
  * - `nextTapes` ranks the straight readings still to be had and gives a small (greedy) set that clears the job.
  */
 export { adjust } from './adjust.ts';
 export { fitOver, type ShapeFit } from './fit-over.ts';
+export { type Joint, jointOf, type Slopes } from './joint.ts';
 export type * from './model.ts';
 export { type NextTape, nextTapes, type TapeAdvice } from './next-tapes.ts';
 export { seededRandom } from './random.ts';

@@ -3,7 +3,7 @@ import type { Subject } from './finding.ts';
 import type { Limits } from './limits.ts';
 import type { PieceJudgement } from './piece-judgement.ts';
 import { practiceFactors } from './practice.ts';
-import { type Instruments, sigmaOf } from './sigma.ts';
+import { type Instruments, instrumentsOf, sigmaOf } from './sigma.ts';
 
 /** A reading that has a value. */
 export type Measured = SheetReading & { readonly value: number };
@@ -37,15 +37,29 @@ export const takeIds = (...readings: readonly SheetReading[]): string[] =>
 
 export const aboutReading = (reading: SheetReading): Subject => ({ on: 'reading', id: reading.id });
 
+/** Several takes share the tape, the hand and the slack, so their mean is not trusted more than the worst of them. */
+const worstOf = (reading: SheetReading, takeSigma: Context['takeSigma']): number =>
+  Math.max(0, ...liveTakes(reading).map((take) => takeSigma(reading, take)));
+
+type TakenBy = Pick<Sheet, 'practice' | 'fraction'>;
+
+/** The spread of a take by who took it, with the shop's tapes. */
+function byTakes({ practice, fraction }: TakenBy, instruments: Instruments): Context['takeSigma'] {
+  const practised = practiceFactors(practice, instruments);
+  return (reading, take) => sigmaOf(reading, take, take.who, instruments, fraction, practised(take.who));
+}
+
+/** Standard deviation of a reading's value by the people and tapes of the shop the job is for, in its unit. */
+export const sigmaOfReading = (reading: SheetReading, sheet: TakenBy & Pick<Sheet, 'shop'>): number =>
+  worstOf(reading, byTakes(sheet, instrumentsOf(sheet.shop)));
+
 export type Judge = (context: Context, piece: string) => PieceJudgement | null;
 
 export function makeContext(sheet: Sheet, limits: Limits, instruments: Instruments, judge: Judge): Context {
   const byId = <T extends { readonly id: string }>(list: readonly T[]) => new Map(list.map((item) => [item.id, item]));
   const runs = byId(sheet.runs);
   const sigmas = new Map<string, number>();
-  const practised = practiceFactors(sheet.practice, instruments);
-  const takeSigma: Context['takeSigma'] = (reading, take) =>
-    sigmaOf(reading, take, take.who, instruments, sheet.fraction, practised(take.who));
+  const takeSigma = byTakes(sheet, instruments);
   const judged = new Map<string, PieceJudgement | null>();
   const context: Context = {
     sheet,
@@ -59,8 +73,7 @@ export function makeContext(sheet: Sheet, limits: Limits, instruments: Instrumen
     sigma(reading) {
       const known = sigmas.get(reading.id);
       if (known !== undefined) return known;
-      // Several takes share the tape, the hand and the slack, so their mean is not trusted more than the worst of them.
-      const sigma = Math.max(0, ...liveTakes(reading).map((take) => takeSigma(reading, take)));
+      const sigma = worstOf(reading, takeSigma);
       sigmas.set(reading.id, sigma);
       return sigma;
     },

@@ -1,6 +1,7 @@
 /** The consistency checker: what is missing, impossible or doubtful in a sheet, and what that leaves standing. */
 export { rules } from './catalogue.ts';
 export { changesBetween, type Judged, type PieceChanges, twinsBySlot } from './changes.ts';
+export { sigmaOfReading } from './context.ts';
 export { Finding, RuleKey, type Subject } from './finding.ts';
 export { type Gate, gates } from './gates.ts';
 export { defaultLimits, limitsOf } from './limits.ts';

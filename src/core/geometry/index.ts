@@ -37,3 +37,4 @@ export {
 } from './tetrahedron.ts';
 export { extentOf } from './thing-extent.ts';
 export { triangleAltitude, triangleAngle, triangleArea, triangleExcess } from './triangle.ts';
+export { seenTurned, TURNS, type Turn, turnedBy } from './turned.ts';

@@ -25,8 +25,16 @@ import { TapesSection } from './sections/TapesSection.tsx';
 import { ThingsSection } from './sections/ThingsSection.tsx';
 import type { Lit } from './state/lit.ts';
 
-/** Everything beside the plan: the decision first, then what it rests on. */
-export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece | null; lit: Lit }) {
+interface Props {
+  job: OpenJob;
+  piece: SheetPiece | null;
+  lit: Lit;
+  /** By what is selected, whatever the mouse is over. */
+  kept: Lit;
+}
+
+/** Everything beside the drawing: the decision first, then what it rests on. */
+export function Details({ job, piece, lit, kept }: Props) {
   return (
     <div class="bench-details">
       {piece && (
@@ -53,7 +61,7 @@ export function Details({ job, piece, lit }: { job: OpenJob; piece: SheetPiece |
       <CarriedSection job={job} />
       {piece && <DrawingsSection job={job} piece={piece} />}
       {piece && <CompareSection job={job} piece={piece.id} />}
-      <HistorySection job={job} lit={lit} />
+      <HistorySection job={job} lit={lit} kept={kept} />
       <RemoveSection key={job.id} job={job} />
       {piece && <AskPanel job={job} piece={piece.id} onMade={() => jumpTo('asks')} />}
     </div>

@@ -1,4 +1,5 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { SheetPiece } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
 import { sayBenchLinks } from '../../text/bench-links.ts';
 import { say } from '../../text/index.ts';
@@ -18,7 +19,8 @@ import { LimitsNotice } from './sections/LimitsSection.tsx';
 import { jumpTo, Section, type SectionKey } from './sections/Section.tsx';
 import { endAsk } from './state/ask-draft.ts';
 import { suspicion } from './state/engine-view.ts';
-import { type Lit, litBy } from './state/lit.ts';
+import { litBy } from './state/lit.ts';
+import { usePointed } from './state/pointed.ts';
 import { largePhoto, pointedAt, selected } from './state/selection.ts';
 import { useWide } from './use-wide.ts';
 
@@ -29,12 +31,13 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
   const { sheet } = job;
   const piece = sheet.pieces.find(({ id }) => id === chosen) ?? sheet.pieces[0];
   useEffect(() => letGo, [job.id, piece?.id]);
-  const lit = litBy(selected.value, job, piece?.id ?? '');
+  const columns = useRef<HTMLDivElement>(null);
+  usePointed(columns);
   return (
     <div class="bench">
       <TopBar back={{ at: 'inbox' }} title={jobTitle(job.sheet.details)} />
       <Notices job={job} />
-      <div class="bench-columns">
+      <div class="bench-columns" ref={columns}>
         {wide && (
           <nav class="bench-jobs" aria-label={sayBench().inbox.jobs}>
             <JobList
@@ -50,19 +53,18 @@ export function JudgeScreen({ job }: { job: OpenJob }) {
         <div class="bench-middle stack">
           {!wide && <JumpList slips={piece !== undefined && suspicion(job, piece.id) !== null} />}
           <PieceChoice job={job} piece={piece?.id ?? ''} onChoose={setChosen} />
-          {piece ? <Middle job={job} piece={piece.id} lit={lit} /> : <p>{sayBench().judge.noPiece}</p>}
+          {piece ? <Middle job={job} piece={piece.id} /> : <p>{sayBench().judge.noPiece}</p>}
         </div>
-        <Details job={job} piece={piece ?? null} lit={lit} />
+        <Beside job={job} piece={piece ?? null} />
       </div>
     </div>
   );
 }
 
 /** The plan, or a picture in its place. */
-function Middle({ job, piece, lit }: { job: OpenJob; piece: string; lit: Lit }) {
+function Middle({ job, piece }: { job: OpenJob; piece: string }) {
   const photo = job.sheet.photos.find((candidate) => candidate.id === largePhoto.value && candidate.piece === piece);
-  const pointed = pointedAt.value;
-  const shown = pointed ? litBy(pointed, job, piece) : lit;
+  const shown = litBy(pointedAt.value ?? selected.value, job, piece);
   return photo ? (
     <Section key="photo" at="photo">
       <LargePhoto key={photo.id} job={job} photo={photo} lit={shown} />
@@ -72,6 +74,14 @@ function Middle({ job, piece, lit }: { job: OpenJob; piece: string; lit: Lit }) 
       <BenchDrawing key={piece} job={job} piece={piece} lit={shown} />
     </Section>
   );
+}
+
+/** The lists; what is selected alone says which of the history is shown, or rows would come and go under the mouse. */
+function Beside({ job, piece }: { job: OpenJob; piece: SheetPiece | null }) {
+  const id = piece?.id ?? '';
+  const kept = litBy(selected.value, job, id);
+  const shown = pointedAt.value ? litBy(pointedAt.value, job, id) : kept;
+  return <Details job={job} piece={piece} lit={shown} kept={kept} />;
 }
 
 function letGo(): void {

@@ -1,10 +1,12 @@
 import { benchCompare } from './bench-compare.ts';
 import { benchEngine } from './bench-engine.ts';
 import { benchHistory } from './bench-history.ts';
+import { benchMeasure } from './bench-measure.ts';
 
 /** What is read at the bench. */
 export const bench = {
   engine: benchEngine,
+  measure: benchMeasure,
   compare: benchCompare,
   drawings: {
     how: 'Every file says job, state and seal. Open the SVG in real size; the DXF has one layer for each kind of line.',
@@ -37,7 +39,7 @@ export const bench = {
     doubts: (count: number) => (count === 1 ? '1 to look at' : `${count} to look at`),
     clear: 'Nothing in the way',
     undo: (what: string) => `Take back: ${what}`,
-    showOnPlan: 'Show on the plan',
+    showOnPlan: 'Show on the drawing',
     letGo: 'Let go',
     nothingSelected: 'Nothing selected. Touch a line, a point or a row.',
     selectedReading: (name: string, what: string) => `${name}: ${what}`,
@@ -45,7 +47,7 @@ export const bench = {
     selectedFindings: (count: number) => (count === 1 ? '1 finding speaks of it' : `${count} findings speak of it`),
   },
   sections: {
-    plan: 'Plan',
+    plan: 'Drawing',
     photo: 'Photo',
     decide: 'Decide',
     limits: 'Judged by',
@@ -72,7 +74,29 @@ export const bench = {
     picture: 'Drawn from the readings, not adjusted: a picture, not a pattern.',
     label: (piece: string, readings: number) =>
       `${piece}, drawn to scale from ${readings === 1 ? '1 reading' : `${readings} readings`}. The same readings stand in the table.`,
-    heights: 'With heights',
+    view: 'Looked at',
+    views: {
+      plan: 'Plan',
+      port: 'Side elevation',
+      starboard: 'Side elevation',
+      astern: 'Stern elevation',
+      ahead: 'Bow elevation',
+      turned: '3D',
+    },
+    seen: {
+      plan: 'bow ▲',
+      port: 'seen from port, ◀ bow',
+      starboard: 'seen from starboard, bow ▶',
+      astern: 'seen from astern, ◀ port',
+      ahead: 'seen from ahead, port ▶',
+      turned: 'drag to turn',
+    },
+    turning: 'The piece in space. Arrow keys turn it.',
+    axes: { bow: 'bow', port: 'port', up: 'up' },
+    turnLeft: 'Turn left',
+    turnRight: 'Turn right',
+    turnUp: 'Tilt up',
+    turnDown: 'Tilt down',
     larger: 'Larger',
     smaller: 'Smaller',
     whole: 'Whole piece',
@@ -152,7 +176,7 @@ export const bench = {
     other: 'Other photos',
     at: (name: string) => `At ${name}`,
     large: (title: string) => `Large: ${title}`,
-    backToPlan: 'Back to the plan',
+    backToPlan: 'Back to the drawing',
     whole: 'Whole picture',
     move: 'Move the picture',
     atPlaces: 'Written at places',

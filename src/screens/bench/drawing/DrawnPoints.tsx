@@ -45,7 +45,7 @@ interface Props {
 }
 
 function DrawnPoint({ spot, lit, heightLit, grave }: Props) {
-  const { point, at, name, height, heightReading, measured, floats } = spot;
+  const { point, at, label, name, height, heightX, heightY, heightReading, measured, floats } = spot;
   return (
     <>
       <g data-on="point" data-id={point.id}>
@@ -58,14 +58,14 @@ function DrawnPoint({ spot, lit, heightLit, grave }: Props) {
         />
         <circle class="bench-hit-spot" cx={at[0]} cy={at[1]} r={16} />
         <text class={`bench-name ${lit ? 'lit' : ''}`} x={name.x} y={name.y} text-anchor={name.anchor}>
-          {point.label}
+          {label}
         </text>
       </g>
       {height !== null && heightReading !== null && (
         <text
           class={`bench-value ${heightLit ? 'lit' : ''}`}
-          x={name.x}
-          y={name.y + 19}
+          x={heightX}
+          y={heightY}
           text-anchor={name.anchor}
           data-on="reading"
           data-id={heightReading}

@@ -57,8 +57,8 @@ export function LargePhoto({ job, photo, lit }: { job: OpenJob; photo: SheetPhot
           <Overlay photo={photo} sheet={job.sheet} shown={width} lit={lit} tappable />
         </div>
       </div>
-      <SelectedLine job={job} piece={photo.piece} lit={lit} />
-      <Tools panZoom={panZoom} slant={false} onSlant={null} names={{ tools: words.move, whole: words.whole }} />
+      <SelectedLine job={job} piece={photo.piece} />
+      <Tools panZoom={panZoom} names={{ tools: words.move, whole: words.whole }} />
       <OnPhoto photo={photo} sheet={job.sheet} />
     </div>
   );

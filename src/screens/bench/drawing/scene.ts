@@ -10,14 +10,15 @@ import { extentOf, offPlane, planeOf } from '../../../core/geometry/index.ts';
 import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { pointLabel } from '../../model/words.ts';
-import { type Flat, fitPlaces as fitted, nameSpot, type View } from '../../parts/drawing/project.ts';
+import { type Flat, ground, nameSpot } from '../../parts/drawing/project.ts';
 import { readingValue } from '../names.ts';
 import { type EngineView, floatingOf, type Solution } from '../state/engine-view.ts';
 import type { Lit } from '../state/lit.ts';
 import { type Label, type Patch, placeLabels, type Wish } from './labels.ts';
 import type { Marked } from './marked.ts';
 import { type Oval, ovalsOf } from './ovals.ts';
-import type { Look } from './use-pan-zoom.ts';
+import { heightsOf, withNames } from './spot-names.ts';
+import { type Frame, isTurned, projectionOf } from './views.ts';
 
 /** A dimension on the drawing: a line between points, or along an edge. */
 export interface Line {
@@ -30,9 +31,13 @@ export interface Line {
 export interface Spot {
   point: SheetPoint;
   at: Flat;
+  /** Its name, with those of the points it hides; empty where another stands before it. */
+  label: string;
   name: { x: number; y: number; anchor: 'start' | 'middle' | 'end' };
-  /** Height over the datum, as it is written. */
+  /** Height over the datum, as it is written, and where. */
   height: string | null;
+  heightX: number;
+  heightY: number;
   heightReading: string | null;
   measured: boolean;
   /** The readings do not fix it. */
@@ -56,19 +61,6 @@ export interface Scene {
   factor: number;
 }
 
-export interface Frame {
-  width: number;
-  height: number;
-  view: View;
-  look: Look;
-}
-
-/** px for names and values outside the outermost points; less where the drawing is small. */
-const MARGIN = 80;
-const FLAT_MARGIN = 60;
-const MARGIN_SHARE = 0.13;
-const ground = ([x, y]: Place): Place => [x, y, 0];
-
 export interface Shown {
   lit: Lit;
   marked: Marked;
@@ -83,7 +75,7 @@ export function makeScene(
   { lit, marked, engine }: Shown,
 ): Scene {
   const flatPiece = sheet.pieces.find(({ id }) => id === piece)?.flat ?? false;
-  const to = projection(drawn, frame, flatPiece ? FLAT_MARGIN : MARGIN);
+  const { to, scale } = projectionOf(drawn, frame, flatPiece);
   const flat = (ids: readonly string[]): Flat[] =>
     ids.flatMap((id) => {
       const place = drawn.places.get(id);
@@ -96,17 +88,14 @@ export function makeScene(
   );
   const lines = readings.flatMap((reading) => lineOf(reading, runs, flat));
   const floating = new Set(engine ? floatingOf(engine.judgement).map(({ point }) => point) : []);
-  const spots = spotsOf(sheet, piece, drawn, to, readings).map((spot) => ({
+  const all = spotsOf(sheet, piece, drawn, to, readings).map((spot) => ({
     ...spot,
     floats: floating.has(spot.point.id),
   }));
+  const spots = withNames(all, frame.width);
   const stations = runs.flatMap((run) =>
     stationsOn(run, sheet, drawn.places).map((station) => ({ station, run: run.id, at: to(station.place) })),
   );
-  const zero = to([0, 0, 0]);
-  const unit = to([1000, 1000, 1000]);
-  // One scale in both directions: a metre along any axis that shows gives it.
-  const scale = Math.max(Math.abs(unit[0] - zero[0]), Math.abs(unit[1] - zero[1])) / 1000;
   const things = sheet.obstructions.flatMap(({ id, point, piece: of }) => {
     const place = of === piece ? drawn.places.get(point ?? '') : undefined;
     if (!place || point === null) return [];
@@ -123,13 +112,13 @@ export function makeScene(
     boxes: (sheet.pieces.find(({ id }) => id === piece)?.boxes ?? []).map(flat),
     things,
     uprights:
-      frame.view === 'slant'
+      isTurned(frame.view) && !flatPiece
         ? [...drawn.places.values()].map((place): [Flat, Flat] => [to(place), to(ground(place))])
         : [],
     spots,
     labels,
-    hidden,
-    ...(frame.view === 'slant' ? { ovals: [], factor: 1 } : ovals(spots, drawn, engine, to)),
+    hidden: hidden + heightsOf(all) - heightsOf(spots),
+    ...(isTurned(frame.view) ? { ovals: [], factor: 1 } : ovals(spots, drawn, engine, to)),
   };
 }
 
@@ -164,17 +153,6 @@ function ovals(spots: readonly Spot[], drawn: PieceSketch, engine: EngineView | 
       return [u - zero[0], v - zero[1]];
     },
   );
-}
-
-/** From the boat to the frame, enlarged and moved as the person looks at it. */
-function projection(drawn: PieceSketch, { width, height, view, look }: Frame, most: number): (place: Place) => Flat {
-  const places = [...drawn.places.values()];
-  const shown = view === 'slant' ? places.flatMap((place) => [place, ground(place)]) : places;
-  const whole = fitted(shown, view, { width, height, margin: Math.min(most, width * MARGIN_SHARE) });
-  return (place) => {
-    const [x, y] = whole.to(place);
-    return [width / 2 + (x - width / 2) * look.zoom + look.x, height / 2 + (y - height / 2) * look.zoom + look.y];
-  };
 }
 
 type ToFlat = (ids: readonly string[]) => Flat[];
@@ -240,7 +218,7 @@ function spotsOf(
   drawn: PieceSketch,
   to: (place: Place) => Flat,
   readings: readonly SheetReading[],
-): Omit<Spot, 'floats'>[] {
+): Omit<Spot, 'floats' | 'label'>[] {
   const own = sheet.points.flatMap((point) => {
     const place = point.pieces.includes(piece) ? drawn.places.get(point.id) : undefined;
     return place ? [{ point: { ...point, label: pointLabel(sheet, point.id) }, at: to(place) }] : [];
@@ -253,6 +231,8 @@ function spotsOf(
       at,
       name: nameSpot(at, middle, 20),
       height: height && height.value !== null ? readingValue(height, sheet) : null,
+      heightX: 0,
+      heightY: 0,
       heightReading: height?.id ?? null,
       measured: drawn.measured.has(point.id) || (height?.value ?? null) !== null,
     };
@@ -260,11 +240,11 @@ function spotsOf(
 }
 
 /** The room that a point and its name take. */
-function patchesOf({ at, name, height }: Spot): Patch[] {
+function patchesOf({ at, name, height, heightY }: Spot): Patch[] {
   const patches = [
     { x: at[0], y: at[1], r: 7 },
     { x: name.x, y: name.y - 5, r: 13 },
   ];
-  if (height !== null) patches.push({ x: name.x, y: name.y + 15, r: 14 });
+  if (height !== null) patches.push({ x: name.x, y: heightY - 4, r: 14 });
   return patches;
 }

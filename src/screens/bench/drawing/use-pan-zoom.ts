@@ -31,13 +31,18 @@ function enlarged(look: Look, factor: number, at: Flat): Look {
   return { zoom, x: at[0] - (at[0] - look.x) * by, y: at[1] - (at[1] - look.y) * by };
 }
 
-/** Moves and enlarges a drawing by mouse, wheel, finger, two fingers, or by buttons. */
-export function usePanZoom(box: { current: HTMLElement | null }): PanZoom {
+/**
+ * Moves and enlarges a drawing by mouse, wheel, finger, two fingers, or by buttons. onTurn: what one finger or the mouse does
+ * instead of moving it, by so many px; two fingers, or the mouse with Shift, still move it.
+ */
+export function usePanZoom(box: { current: HTMLElement | null }, onTurn: Turning | null = null): PanZoom {
   const [look, setLook] = useState(WHOLE);
   const moved = useRef(false);
+  const turning = useRef(onTurn);
+  turning.current = onTurn;
   useEffect(() => {
     const element = box.current;
-    return element ? listen(element, setLook, moved) : undefined;
+    return element ? listen(element, setLook, moved, turning) : undefined;
   }, [box]);
   return {
     look,
@@ -49,8 +54,14 @@ export function usePanZoom(box: { current: HTMLElement | null }): PanZoom {
 }
 
 type SetLook = (change: (now: Look) => Look) => void;
+type Turning = (x: number, y: number) => void;
 
-function listen(element: HTMLElement, setLook: SetLook, moved: { current: boolean }): () => void {
+function listen(
+  element: HTMLElement,
+  setLook: SetLook,
+  moved: { current: boolean },
+  turning: { current: Turning | null },
+): () => void {
   const fingers = new Map<number, Flat>();
   const fromMiddle = (x: number, y: number): Flat => {
     const { left, top, width, height } = element.getBoundingClientRect();
@@ -73,7 +84,8 @@ function listen(element: HTMLElement, setLook: SetLook, moved: { current: boolea
     moved.current = true;
     const other = [...fingers].find(([id]) => id !== event.pointerId)?.[1];
     fingers.set(event.pointerId, now);
-    if (!other) setLook((look) => ({ ...look, x: look.x + now[0] - before[0], y: look.y + now[1] - before[1] }));
+    if (!other && turning.current && !event.shiftKey) turning.current(now[0] - before[0], now[1] - before[1]);
+    else if (!other) setLook((look) => ({ ...look, x: look.x + now[0] - before[0], y: look.y + now[1] - before[1] }));
     else {
       const factor = gap(now, other) / Math.max(1, gap(before, other));
       const middle = fromMiddle((now[0] + other[0]) / 2, (now[1] + other[1]) / 2);

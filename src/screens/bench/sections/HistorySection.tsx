@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { type Entry, inForceCheck } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
@@ -14,13 +14,13 @@ import { Section } from './Section.tsx';
 const LATEST = 12;
 
 /** Who did what when, the newest first by what each had seen, never by a clock. */
-export function HistorySection({ job, lit }: { job: OpenJob; lit: Lit }) {
+export function HistorySection({ job, lit, kept }: { job: OpenJob; lit: Lit; kept: Lit }) {
   const [all, setAll] = useState(false);
   const words = sayBench().history;
-  const newest = [...orderOf(job.entries).ordered].reverse();
-  const inForce = inForceCheck(job.entries);
+  const newest = useMemo(() => [...orderOf(job.entries).ordered].reverse(), [job.entries]);
+  const inForce = useMemo(() => inForceCheck(job.entries), [job.entries]);
   // What is selected shows its history, however long ago it was.
-  const shown = all ? newest : newest.filter((entry, index) => index < LATEST || lit.entries.has(entry.id));
+  const shown = all ? newest : newest.filter((entry, index) => index < LATEST || kept.entries.has(entry.id));
   return (
     <Section at="history">
       <ul class="list">

@@ -8,7 +8,7 @@ import { PhotoDoubt } from '../../parts/photo/PhotoDoubt.tsx';
 import { PhotoView } from '../../parts/photo/PhotoView.tsx';
 import { RemovePhoto } from '../../parts/photo/RemovePhoto.tsx';
 import type { Lit } from '../state/lit.ts';
-import { largePhoto } from '../state/selection.ts';
+import { largePhoto, selected } from '../state/selection.ts';
 import { OnPhoto } from './OnPhoto.tsx';
 import { jumpTo } from './Section.tsx';
 
@@ -26,10 +26,11 @@ export function PhotoShown({ photo, job, title, lit, onGone }: Props) {
   const words = sayBench().photos;
   const open = (): void => {
     largePhoto.value = photo.id;
+    selected.value = { on: 'photo', id: photo.id };
     requestAnimationFrame(() => jumpTo('photo'));
   };
   return (
-    <div class="stack">
+    <div class={`bench-row stack ${lit.photos.has(photo.id) ? 'lit' : ''}`} data-row={`photo:${photo.id}`}>
       <PhotoView photo={photo} sheet={job.sheet} title={title} lit={lit} larger={{ name: words.large(title), open }} />
       <PhotoDoubt sha256={photo.sha256} />
       <OnPhoto photo={photo} sheet={job.sheet} />

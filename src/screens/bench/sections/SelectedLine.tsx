@@ -2,14 +2,17 @@ import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { pointLabel } from '../../model/words.ts';
 import { findingText } from '../../parts/FindingLine.tsx';
+import { photoTitle } from '../../parts/photo/photo-words.ts';
 import { historyText } from '../history-words.ts';
 import { readBy, readingTitle, readingValue, thingName } from '../names.ts';
-import type { Lit } from '../state/lit.ts';
+import { litBy } from '../state/lit.ts';
 import { selected, type Target } from '../state/selection.ts';
 
 /** Below the drawing: what is selected, in words. */
-export function SelectedLine({ job, piece, lit }: { job: OpenJob; piece: string; lit: Lit }) {
+export function SelectedLine({ job, piece }: { job: OpenJob; piece: string }) {
   const target = selected.value;
+  // Not what the mouse happens to be over.
+  const lit = litBy(target, job, piece);
   const words = sayBench().judge;
   return (
     <div class="row spread bench-selected" aria-live="polite">
@@ -50,5 +53,9 @@ function told({ on, id }: Target, job: OpenJob, piece: string): string {
     const entry = job.entries.find((candidate) => candidate.id === id);
     return entry ? `${historyText(entry, job)}.` : '';
   }
-  return `${thingName(sheet, piece, on === 'photo' ? 'shot' : on, id)}.`;
+  if (on === 'photo') {
+    const photo = sheet.photos.find((candidate) => candidate.id === id);
+    return photo ? `${photoTitle(photo, sheet) ?? sayBench().photos.other}.` : '';
+  }
+  return `${thingName(sheet, piece, on, id)}.`;
 }
