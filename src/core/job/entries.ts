@@ -216,6 +216,19 @@ export const payloads = {
     paper: PracticePaper,
     readings: z.array(PracticeReading).check(z.minLength(1), z.maxLength(40)),
   }),
+  /**
+   * What was found when the finished piece hung on the boat: never part of what it was cut from. where: what it concerns;
+   * null: the piece. change: mm by which something was or should be made longer (shorter: negative); text: as typed.
+   * from: the sister boat it was learned on, where it was carried over from there.
+   */
+  'fitting.note': z.object({
+    piece: Id,
+    where: z.nullable(z.object({ on: z.enum(['point', 'run', 'reading']), id: Id })),
+    change: z.nullable(z.number()),
+    text: Line,
+    why: Prose,
+    from: z.optional(Line),
+  }),
   'note.add': z.object({ on: z.nullable(z.string().check(z.maxLength(120))), text: Prose }),
   /** Takes one entry back; it stays in the logbook. May arrive before what it takes back. */
   undo: z.object({ entry: Id }),
@@ -226,8 +239,8 @@ export const payloads = {
 export type EntryKind = keyof typeof payloads;
 export type Payload<K extends EntryKind> = z.infer<(typeof payloads)[K]>;
 
-/** Kinds that never change the sheet, so never void a clearance. */
-export const SILENT_KINDS: ReadonlySet<string> = new Set<EntryKind>(['piece.clear']);
+/** Kinds that never change what a piece is cut from, so never void a clearance. */
+export const SILENT_KINDS: ReadonlySet<string> = new Set<EntryKind>(['piece.clear', 'fitting.note']);
 
 export const Who = z.object({ name: Line, role: Role });
 export type Who = z.infer<typeof Who>;

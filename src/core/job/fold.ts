@@ -47,6 +47,9 @@ export function fold(entries: readonly Entry[]): Sheet {
     asks: foldAsks(gathered),
     clearances: foldClearances(gathered, entries),
     notes: gathered.of('note.add').map(({ entry, payload }) => ({ id: entry.id, ...payload, ...signed(entry) })),
+    fittings: gathered
+      .of('fitting.note')
+      .map(({ entry, payload: { from = null, ...note } }) => ({ id: entry.id, ...note, from, ...signed(entry) })),
     practice: gathered
       .of('practice.done')
       .map(({ entry, payload }) => ({ entry: entry.id, ...payload, ...signed(entry) })),
@@ -79,12 +82,22 @@ function foldRequest(gathered: Gathered): Sheet['request'] {
 }
 
 function foldClearances(gathered: Gathered, entries: readonly Entry[]): Clearance[] {
+  const kinds = new Map(entries.map(({ id, kind }) => [id, kind]));
+  /** What is done about something that changes nothing changes nothing either. */
+  const isSilent = ({ kind, payload }: Entry): boolean =>
+    SILENT_KINDS.has(kind === 'undo' ? kindTakenBack(kinds, payload.entry) : kind);
   return gathered.of('piece.clear').map(({ entry, payload }) => {
     const judged = gathered.causality.past(payload.judged);
     const voidedBy = entries
-      .filter((other) => !SILENT_KINDS.has(other.kind) && !judged.has(other.id))
+      .filter((other) => !isSilent(other) && !judged.has(other.id))
       .map((other) => other.id)
       .sort();
     return { entry: entry.id, ...payload, voidedBy, ...signed(entry) };
   });
+}
+
+/** Only notes of a fitting are taken back in silence: without its clearance a piece is not clear. */
+function kindTakenBack(kinds: ReadonlyMap<string, string>, entry: unknown): string {
+  const kind = typeof entry === 'string' ? kinds.get(entry) : undefined;
+  return kind === 'fitting.note' ? kind : 'undo';
 }

@@ -11,6 +11,7 @@ export { REFERENCE_SIZES, referenceLength, widthAtReference } from './references
 export { type RemovedPhoto, removedPhotos } from './removed-photos.ts';
 export { sameContent } from './same-content.ts';
 export * from './sheet.ts';
+export type { Fitting, Practice } from './sheet-beside.ts';
 export * from './shop-rules.ts';
 export { isOfClosure, lacksOfStretch, type StretchLack } from './stretch-lacks.ts';
 export { nextToTakeBack, takenBackWith } from './undo.ts';

@@ -7,7 +7,8 @@ import {
   RunDeclaration,
   ShotDeclaration,
 } from './declarations.ts';
-import { PracticeReading, Who } from './entries.ts';
+import { Who } from './entries.ts';
+import { Fitting, Practice } from './sheet-beside.ts';
 import { ShopRules } from './shop-rules.ts';
 import {
   Closure,
@@ -18,7 +19,6 @@ import {
   Measurer,
   NoValue,
   ObstructionKind,
-  PracticePaper,
   Presence,
   Pull,
   ReferenceKind,
@@ -228,15 +228,6 @@ export const Clearance = z.object({
 });
 export type Clearance = z.infer<typeof Clearance>;
 
-/** What somebody read off a sheet of paper before the boat. */
-export const Practice = z.object({
-  entry: Id,
-  paper: PracticePaper,
-  readings: z.array(PracticeReading),
-  ...Signed,
-});
-export type Practice = z.infer<typeof Practice>;
-
 const Note = z.object({ id: Id, on: z.nullable(z.string()), text: z.string(), ...Signed });
 
 /** Carried, but without effect: a kind or content this version does not know, or half a packet. */
@@ -289,6 +280,7 @@ export const Sheet = z.object({
   clearances: z.array(Clearance),
   notes: z.array(Note),
   practice: z.array(Practice),
+  fittings: z.array(Fitting),
   disputes: z.array(Dispute),
   carried: z.array(Carried),
 });

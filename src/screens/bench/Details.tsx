@@ -1,6 +1,7 @@
 import type { SheetPiece } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
 import { lastUndoable, type OpenJob, undo } from '../model/open-job.ts';
+import { FittingSection } from '../parts/fitting/FittingSection.tsx';
 import { historyText } from './history-words.ts';
 import { AnswersSection } from './sections/AnswersSection.tsx';
 import { AskPanel } from './sections/AskPanel.tsx';
@@ -54,6 +55,7 @@ export function Details({ job, piece, lit, kept }: Props) {
           <AnswersSection job={job} piece={piece.id} lit={lit} />
           <AsksSection job={job} piece={piece.id} />
           <CautionsSection piece={piece} />
+          <FittingSection key={`fitting ${piece.id}`} job={job} piece={piece.id} />
           <KeepSection key={piece.id} job={job} piece={piece} />
         </>
       )}

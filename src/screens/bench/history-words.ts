@@ -1,9 +1,11 @@
 import { type Entry, isErased, isKnownKind, type Payload, payloads, type Sheet } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
+import { sayFitting } from '../../text/fitting.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { pointLabel, shotTitle } from '../model/words.ts';
 import { findingText } from '../parts/FindingLine.tsx';
+import { fittingWhat, fittingWhere } from '../parts/fitting/fitting-words.ts';
 import { lineText, photoTitle } from '../parts/photo/photo-words.ts';
 import { slipName } from './engine-words.ts';
 import {
@@ -104,6 +106,7 @@ const words: Say = {
   'ask.again': ({ piece, items }, { sheet }) =>
     sayBench().history.ask(sayBench().list(items.map(({ on, id }) => thingName(sheet, piece, on, id)))),
   'piece.clear': ({ piece }, { sheet }) => sayBench().history.clear(pieceName(sheet, piece)),
+  'fitting.note': (note, { sheet }) => sayFitting().history(fittingWhere(sheet, note), fittingWhat(note)),
   'note.add': ({ on, text }, { sheet }) =>
     sheet.photos.some(({ id }) => id === on)
       ? sayBench().history.noteOnPhoto(titleOfPhoto(on, sheet), text)

@@ -1,8 +1,10 @@
 import { sayEdges } from '../../text/edges.ts';
+import { sayFitting } from '../../text/fitting.ts';
 import { say } from '../../text/index.ts';
 import { sayShop } from '../../text/shop.ts';
 import { wordsOfPiece } from '../model/words.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
+import { fittingWhat, fittingWhere } from '../parts/fitting/fitting-words.ts';
 import { Box, Line } from './PaperEdges.tsx';
 import type { PaperContent } from './paper-content.ts';
 
@@ -62,9 +64,20 @@ const NOTES = 2;
 export function EndBlock({ content }: { content: PaperContent }) {
   const words = sayShop().paper;
   const things = content.sheet.obstructions.filter(({ piece }) => piece === content.piece);
+  const fittings = content.sheet.fittings.filter(({ piece }) => piece === content.piece);
   const { treatments } = sayEdges().names;
   return (
     <div class="paper-end">
+      {fittings.length > 0 && (
+        <>
+          <h3>{sayFitting().heading}</h3>
+          {fittings.map((note) => (
+            <p key={note.id} class="paper-choices">
+              <strong>{fittingWhere(content.sheet, note)}</strong> {fittingWhat(note)}
+            </p>
+          ))}
+        </>
+      )}
       <h3>{words.inTheWay}</h3>
       {things.map(({ id, label }) => (
         <p key={id} class="paper-choices">

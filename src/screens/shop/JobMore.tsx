@@ -1,6 +1,7 @@
 import { sayShop } from '../../text/shop.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
+import { FittingSection } from '../parts/fitting/FittingSection.tsx';
 import { KeepTemplate } from './KeepTemplate.tsx';
 import { SisterForm } from './SisterForm.tsx';
 
@@ -15,6 +16,7 @@ export function JobMore({ job }: { job: OpenJob }) {
             {sayShop().paper.sheet}
           </a>
           <KeepTemplate job={job} piece={piece} />
+          <FittingSection job={job} piece={piece.id} />
         </div>
       ))}
       <SisterForm job={job} />

@@ -95,11 +95,12 @@ function startDeeds(job: OpenJob, from: string, doubted: ReadonlySet<string>): D
   const places = new Map(
     job.sheet.pieces.flatMap(({ id }) => [...inTheBoat(job.sheet, id, adjustedPlaces(job.pieces.get(id)))]),
   );
-  const { pieces, obstructions, expected } = sisterOf(job.entries, { newId: uuid, from, doubted, places });
+  const { pieces, obstructions, expected, fittings } = sisterOf(job.entries, { newId: uuid, from, doubted, places });
   return [
     ...pieces.map((piece) => deed('piece.add', piece)),
     ...obstructions.map((thing) => deed('obstruction.add', thing)),
     ...expected.map((known) => deed('reading.expect', known)),
+    ...fittings.map((note) => deed('fitting.note', note)),
   ];
 }
 

@@ -170,7 +170,7 @@ export const shop = {
   },
   sister: {
     begin: 'Begin a job for a sister boat',
-    help: 'The same pieces and readings, to be measured again. What this boat measured is kept to compare with, and not shown at the dock. No photos, no answers, no people.',
+    help: 'The same pieces and readings, to be measured again. What this boat measured is kept to compare with, and not shown at the dock. What was found at the fitting goes along and is shown there. No photos, no answers, no people.',
     heading: 'Sister boat',
     from: 'What to call this boat in the new job',
     fromHelp: 'Goes into the new job. The customer’s name does not.',

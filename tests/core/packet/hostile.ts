@@ -20,7 +20,7 @@ export const HOSTILE = [
   '\t=1+1',
   'one\r\ntwo, "three"; four\'',
   '%%c%%d ^J \\P {\\fArial;x}',
-  '${1} {{x}} $& __proto__ constructor',
+  '$1 {{x}} $& __proto__ constructor',
   'W'.repeat(10_000),
   'ab '.repeat(3_333),
   '\u0301'.repeat(300),

@@ -14,6 +14,8 @@ export interface SisterStart {
   readonly pieces: readonly PieceDeclaration[];
   readonly obstructions: readonly Payload<'obstruction.add'>[];
   readonly expected: readonly Payload<'reading.expect'>[];
+  /** What was learned when the pieces were fitted, here or on a sister before. */
+  readonly fittings: readonly Payload<'fitting.note'>[];
 }
 
 export interface SisterOptions {
@@ -28,7 +30,8 @@ export interface SisterOptions {
 
 /**
  * The start of a job for a boat of the same kind: the same pieces, points, readings and things in the way under new ids, and
- * what was measured as values to compare with. Nothing that somebody took, photographed, answered or said goes along.
+ * what was measured as values to compare with, and what was found at the fitting. Nothing else that somebody took,
+ * photographed, answered or said goes along, and no person's name.
  */
 export function sisterOf(
   entries: readonly Entry[],
@@ -53,7 +56,31 @@ export function sisterOf(
         const known = knownOf(reading, sheet);
         return known ? [{ reading: idOf(reading.id), ...known, from }] : [];
       }),
+    fittings: fittingsOf(sheet, declared, idOf, from),
   };
+}
+
+/** A note about something that is not asked any more is about the piece. */
+function fittingsOf(
+  sheet: Sheet,
+  declared: readonly PieceDeclaration[],
+  idOf: (id: string) => string,
+  from: string,
+): Payload<'fitting.note'>[] {
+  const known = new Set(
+    declared.flatMap(({ points, readings, runs }) => [...points, ...readings, ...runs].map(({ id }) => id)),
+  );
+  const pieces = new Set(declared.map(({ id }) => id));
+  return sheet.fittings
+    .filter(({ piece }) => pieces.has(piece))
+    .map(({ piece, where, change, text, why, from: before }) => ({
+      piece: idOf(piece),
+      where: where && known.has(where.id) ? { on: where.on, id: idOf(where.id) } : null,
+      change,
+      text,
+      why,
+      from: before ?? from,
+    }));
 }
 
 function laidOut(piece: PieceDeclaration, places: ReadonlyMap<string, Place>): PieceDeclaration {

@@ -50,6 +50,10 @@ function aboutPeople({ kind, payload }: Entry, sheet: Sheet): Subject[] | null {
       return subject('shot', payload.slot);
     case 'photo.line':
       return [...subject('run', payload.run), ...onPhoto(payload.photo, sheet)];
+    case 'fitting.note': {
+      const read = payloads['fitting.note'].safeParse(payload);
+      return read.success && read.data.where ? subject(read.data.where.on, read.data.where.id) : [];
+    }
     case 'note.add':
       return onPhoto(payload.on, sheet);
     case 'photo.mark':

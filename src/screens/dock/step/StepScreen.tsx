@@ -35,6 +35,8 @@ export interface FirstProps extends Pick<StepProps<'reading'>, 'job' | 'piece' |
 
 const loadPhotos = () => import('../photo/StepPhotos.tsx').then((m) => m.StepPhotos);
 
+const loadFittings = () => import('../../parts/fitting/FittingsHere.tsx').then((m) => m.FittingsHere);
+
 /** One stop on the walk. */
 export function StepScreen({ job, piece, stepKey, photos, first, beside }: Props) {
   const [entered, enter] = useState<string | null>(null);
@@ -96,6 +98,7 @@ function whatComesFirst({ job, step, first, beside: Beside, entered, enter }: Op
   const head = (
     <>
       <StepHead step={step} />
+      {job.sheet.fittings.length > 0 && <Later key={`fitting ${step.key}`} load={loadFittings} props={{ job, step }} />}
       {Beside && <Beside key={step.key} job={job} step={step} again={again} />}
     </>
   );

@@ -1,0 +1,6 @@
+import { fitting } from './en/fitting.ts';
+
+/** The words about what was found at the fitting, apart from the rest: they come when a piece was cut. */
+export function sayFitting(): typeof fitting {
+  return fitting;
+}
