@@ -27,7 +27,7 @@ export const HOSTILE = [
 ] as const;
 
 /** A picture of one dot. */
-export const DOT = Uint8Array.from(
+const DOT = Uint8Array.from(
   atob('iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=='),
   (letter) => letter.charCodeAt(0),
 );
