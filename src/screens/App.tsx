@@ -55,6 +55,7 @@ function Screen({ at }: { at: Route }) {
     case 'inbox':
     case 'judge':
     case 'request':
+    case 'print':
       return <Later key="bench" load={() => import('./bench/Bench.tsx').then((m) => m.default)} props={{}} />;
     default:
       return isOwners(at) ? (

@@ -1,9 +1,13 @@
 import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { expectAccessible } from './support/accessible.ts';
 import { type App, startApp } from './support/app.ts';
 import { Installer } from './support/dock.ts';
 import { exifOf } from './support/exif.ts';
+import { canReadPdf, pageTexts } from './support/pdf.ts';
 import { type Phone, withPhone } from './support/phone.ts';
 import { newProfile, removeProfile } from './support/profile.ts';
 import { shot } from './support/shots.ts';
@@ -166,6 +170,23 @@ test('the dock sees the question as an open step, reads again, and sends', async
   });
 });
 
+/** The job sheet of what is on the bench: cleared, by whom and of which state on every page, with its photos. */
+async function sheetSaysCleared(page: Page): Promise<void> {
+  const bench = page.url();
+  await page.getByRole('link', { name: 'Print the job sheet' }).click();
+  await page.locator('.sheet-photos img').first().waitFor();
+  await shot(page, 'sheet-cleared', { fullPage: true });
+  if (canReadPdf) {
+    const path = join(tmpdir(), 'tapetrue-sheet.pdf');
+    await page.pdf({ path, preferCSSPageSize: true });
+    for (const text of pageTexts(path)) {
+      expect(text).toMatch(/CLEAR TO CUT, said .+, of state [0-9a-f]{8}/);
+      expect(text).not.toContain('NOT CLEARED');
+    }
+  }
+  await page.goto(bench);
+}
+
 test('the shop merges the answer, clears both pieces, and a later change voids it', async () => {
   await withPhone(app.url, { profile: atShop, screen: 'desk' }, async (phone) => {
     const { page } = phone;
@@ -183,6 +204,7 @@ test('the shop merges the answer, clears both pieces, and a later change voids i
       await page.getByText(/Clear to cut, said/).waitFor();
     }
     await shot(page, 'bench-cleared');
+    await sheetSaysCleared(page);
     await page.getByRole('button', { name: /^Tension shade/ }).click();
     await page.getByText(/Clear to cut, said/).waitFor();
     await page.getByRole('table').getByText('A–C', { exact: true }).first().click();

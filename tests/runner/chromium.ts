@@ -39,6 +39,13 @@ export function ensureScipy(): void {
   ensurePython('scipy', 'the comparison with an independent solver');
 }
 
+/** Debian's poppler-utils, which read our prints back; without them those tests are left out, and it is said. */
+export function ensurePoppler(): void {
+  const there = (): boolean => spawnSync('pdftoppm', ['-v']).error === undefined;
+  if (!there() && mayInstall()) install(['poppler-utils']);
+  if (!there()) console.log('poppler-utils are not here: reading a print back is left out.');
+}
+
 function ensurePython(module: string, what: string): void {
   const there = (): boolean => spawnSync('/usr/bin/python3', ['-c', `import ${module}`]).status === 0;
   if (there()) return;

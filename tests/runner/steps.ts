@@ -1,5 +1,5 @@
 import { ensureBuilt } from '../../src/server/setup.mjs';
-import { ensureChromium, ensureEzdxf, ensureScipy } from './chromium.ts';
+import { ensureChromium, ensureEzdxf, ensurePoppler, ensureScipy } from './chromium.ts';
 import { checkDirections } from './directions.ts';
 import { checkSize } from './size.ts';
 import { type Outcome, type Step, tool } from './step.ts';
@@ -54,5 +54,6 @@ async function build(): Promise<Outcome> {
 
 async function browserTests(): Promise<Outcome> {
   process.env.CHROMIUM = await ensureChromium();
+  ensurePoppler();
   return await runTests('browser');
 }

@@ -28,6 +28,8 @@ const routes: Route[] = [
   { at: 'request', job: null },
   { at: 'request', job: 'j' },
   { at: 'judge', job: 'j' },
+  { at: 'print', job: 'j', piece: 'p', as: 'sheet' },
+  { at: 'print', job: 'j', piece: 'p', as: 'tiles' },
 ];
 
 it.each(routes)('reads its own address again: %o', (route) => {

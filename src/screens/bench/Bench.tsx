@@ -35,6 +35,11 @@ export default function Bench() {
 function Screen({ at }: { at: Route }) {
   if (at.at === 'judge')
     return <WithJob key={at.job} id={at.job} back={{ at: 'inbox' }} show={(job) => <JudgeScreen job={job} />} />;
+  if (at.at === 'print') {
+    const { job, piece, as } = at;
+    const show = (open: OpenJob) => <Later key={`${as} ${piece}`} load={loadPrint} props={{ job: open, piece, as }} />;
+    return <WithJob key={job} id={job} back={{ at: 'inbox' }} show={show} />;
+  }
   if (at.at !== 'request') return <InboxScreen />;
   const { job } = at;
   if (job === null) return <Later key="ask" load={loadAsk} props={{}} />;
@@ -44,3 +49,4 @@ function Screen({ at }: { at: Route }) {
 
 const loadAsk = () => import('./request/AskToMeasure.tsx').then((m) => m.AskToMeasure);
 const loadAsked = () => import('./request/AskedFor.tsx').then((m) => m.AskedFor);
+const loadPrint = () => import('./sheet/PrintScreen.tsx').then((m) => m.PrintScreen);

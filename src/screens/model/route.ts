@@ -30,7 +30,8 @@ export type Route =
   | { at: 'inbox' }
   | { at: 'judge'; job: string }
   /** Asking somebody to measure; with a job: the link to one that was asked for. */
-  | { at: 'request'; job: string | null };
+  | { at: 'request'; job: string | null }
+  | { at: 'print'; job: string; piece: string; as: 'sheet' | 'tiles' };
 
 /** Reads an address; anything it does not know is the list of jobs. */
 export function parseRoute(hash: string): Route {
@@ -41,6 +42,8 @@ export function parseRoute(hash: string): Route {
   if (at === 'r') return { at: 'link', code: job ?? '' };
   if (at === 'paper' && job) return piece ? { at: 'sheet', job, piece } : { at, kind: job };
   if (at === 'bench' && job === 'ask') return { at: 'request', job: piece || null };
+  if (at === 'bench' && job && step && (piece === 'sheet' || piece === 'tiles'))
+    return { at: 'print', job, piece: step, as: piece };
   if (at === 'bench') return job ? { at: 'judge', job } : { at: 'inbox' };
   if (at === 'details' && job) return { at, job };
   const page = OWNER_PAGES.find((one) => one === piece);
@@ -76,6 +79,8 @@ export function routeHash(route: Route): string {
       return `#/bench/${route.job}`;
     case 'request':
       return `#/bench/ask${route.job === null ? '' : `/${route.job}`}`;
+    case 'print':
+      return `#/bench/${route.job}/${route.as}/${route.piece}`;
     case 'new':
     case 'keep':
     case 'shop':

@@ -9,8 +9,10 @@ import { sayShop } from '../../text/shop.ts';
 import type { Route } from '../model/route.ts';
 import { TopBar } from '../parts/TopBar.tsx';
 import { blocksOf } from './blocks.tsx';
-import { Pages } from './Pages.tsx';
+import { type Frame, Pages } from './Pages.tsx';
+import { PaperFoot, PaperTop } from './PaperEdges.tsx';
 import type { PaperContent } from './paper-content.ts';
+import { ReadingHead } from './ReadingLine.tsx';
 import { secondLooks } from './second-looks.ts';
 import './paper.css';
 import './paper-steps.css';
@@ -52,10 +54,17 @@ export function Paper({ piece, back, children }: Props) {
         </button>
         {!content && <p class="quiet">{words.making}</p>}
       </div>
-      {content && <Pages blocks={blocksOf(content)} content={content} />}
+      {content && <Pages blocks={blocksOf(content)} frame={frameOf(content)} content={content} />}
     </>
   );
 }
+
+const frameOf = (content: PaperContent): Frame => ({
+  paper: null,
+  heads: { readings: () => <ReadingHead content={content} /> },
+  top: () => <PaperTop content={content} />,
+  foot: (page, of) => <PaperFoot page={page} of={of} />,
+});
 
 function contentOf({ entries, id }: PaperPiece, second: ReadonlySet<string>): PaperContent | null {
   const sheet = fold(entries);

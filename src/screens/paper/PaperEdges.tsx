@@ -15,7 +15,7 @@ export function PaperTop({ content }: { content: PaperContent }) {
   );
 }
 
-export function PaperFoot({ page, of }: { content: PaperContent; page: number; of: number }) {
+export function PaperFoot({ page, of }: { page: number; of: number }) {
   const words = sayShop().paper;
   return (
     <footer class="paper-foot">

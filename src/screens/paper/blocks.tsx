@@ -8,10 +8,10 @@ import type { PaperContent } from './paper-content.ts';
 import { ReadingLine } from './ReadingLine.tsx';
 import { FastenerRows, QuestionBlock, RunBlock, ShotBlock } from './StepBlocks.tsx';
 
-/** A part of the sheet that is not torn apart. columns: it stands under the heads of the readings. keep: with what follows. */
+/** A part of a sheet that is not torn apart. columns: the heads it stands under, by name. keep: with what follows. */
 export interface Block {
   readonly key: string;
-  readonly columns: boolean;
+  readonly columns: string | null;
   readonly keep: boolean;
   readonly show: () => JSX.Element;
 }
@@ -19,13 +19,13 @@ export interface Block {
 /** The sheet from its head to its foot, the steps in the order of the walk. */
 export function blocksOf(content: PaperContent): Block[] {
   return [
-    { key: 'head', columns: false, keep: false, show: () => <HeadBlock content={content} /> },
-    { key: 'points', columns: false, keep: false, show: () => <PointsBlock content={content} /> },
+    { key: 'head', columns: null, keep: false, show: () => <HeadBlock content={content} /> },
+    { key: 'points', columns: null, keep: false, show: () => <PointsBlock content={content} /> },
     ...content.steps.flatMap((step, index) => [
       ...before(step, content.steps[index - 1], content),
       ...blocksOfStep(step, content),
     ]),
-    { key: 'end', columns: false, keep: false, show: () => <EndBlock content={content} /> },
+    { key: 'end', columns: null, keep: false, show: () => <EndBlock content={content} /> },
   ];
 }
 
@@ -33,7 +33,7 @@ export function blocksOf(content: PaperContent): Block[] {
 function before({ number, step, when }: PaperStep, last: PaperStep | undefined, content: PaperContent): Block[] {
   const words = sayShop().paper;
   // Between readings these lines stand under the same column heads.
-  const columns = step.on === 'reading';
+  const columns = step.on === 'reading' ? 'readings' : null;
   const blocks: Block[] = step.cautions.map((caution) => ({
     key: `${number} ${caution}`,
     columns,
@@ -52,10 +52,12 @@ function before({ number, step, when }: PaperStep, last: PaperStep | undefined, 
 }
 
 function blocksOfStep({ number, step }: PaperStep, content: PaperContent): Block[] {
-  const plain = { key: number, columns: false, keep: false };
+  const plain = { key: number, columns: null, keep: false };
   switch (step.on) {
     case 'reading':
-      return [{ ...plain, columns: true, show: () => <ReadingLine number={number} step={step} content={content} /> }];
+      return [
+        { ...plain, columns: 'readings', show: () => <ReadingLine number={number} step={step} content={content} /> },
+      ];
     case 'question':
       return [{ ...plain, show: () => <QuestionBlock number={number} step={step} content={content} /> }];
     case 'shot':

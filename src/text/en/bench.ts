@@ -11,6 +11,8 @@ export const bench = {
   drawings: {
     how: 'Every file says job, state and seal. Open the SVG in real size; the DXF has one layer for each kind of line.',
     notFlat: 'This piece is not flat: its plan is no cutting pattern. The list of points gives them in space.',
+    sheet: 'Print the job sheet',
+    tiles: 'Print in real size',
     svg: 'Plan in real size (SVG)',
     dxf: (unit: string) => `Plan for CAD (DXF, ${unit})`,
     units: { in: 'inches', mm: 'millimetres' },

@@ -28,6 +28,7 @@ export const drawing: DrawingWords = {
   nameless: 'the shop',
   notCleared: 'NOT CLEARED TO CUT',
   demo: 'Demo: invented boat and people',
+  scale: (ratio, system) => (system === 'imperial' ? imperialScale(ratio) : `Scale 1:${ratio}`),
 };
 
 /** What stands on the sheets of a piece printed in real size. */
@@ -57,3 +58,15 @@ export const tiles: TileWords = {
     }
   },
 };
+
+/** As the rules of the trade have it: so many inches to the foot. */
+function imperialScale(ratio: number): string {
+  if (ratio === 1) return 'Full size, 1:1';
+  const inches = 12 / ratio;
+  const [whole, sixteenths] = [Math.floor(inches), Math.round((inches % 1) * 16)];
+  const fraction = sixteenths === 0 ? '' : simple(sixteenths, 16);
+  return `Scale ${[whole || '', fraction].filter(Boolean).join(' ')} in = 1 ft (1:${ratio})`;
+}
+
+const simple = (over: number, under: number): string =>
+  over % 2 === 0 ? simple(over / 2, under / 2) : `${over}/${under}`;

@@ -76,6 +76,7 @@ export interface DrawingWords {
   readonly nameless: string;
   readonly notCleared: string;
   readonly demo: string;
+  readonly scale: (ratio: number, system: 'imperial' | 'metric') => string;
 }
 
 /** Control characters, halves of characters, and marks that would carry a label across the drawing by turning its direction. */

@@ -11,7 +11,8 @@ export function factsOf(sheet: Sheet, piece: string, of: PieceState, words: Draw
   const clearance = standingClearance(sheet, piece);
   const judged = shortState(of.judged ?? of);
   return {
-    job: [name, customer, boat].filter(Boolean).join(' · '),
+    // A name may be made of the other two already.
+    job: [name, ...[customer, boat].filter((one) => !name.includes(one))].filter(Boolean).join(' · '),
     piece: sheet.pieces.find(({ id }) => id === piece)?.name ?? '',
     demo: sheet.demo ? words.demo : null,
     isCleared: clearance !== null,

@@ -121,6 +121,7 @@ function pageOf(
     `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}" font-family="sans-serif" fill="#000">`,
     `<rect width="${mm(width)}" height="${mm(height)}" fill="#fff"/>`,
     text(head.title, [left, EDGE + 7.5], 7, { bold: true }),
+    facts.isCleared ? '' : text(facts.cleared, [width / 2 - 12, EDGE + 7.5], 4.5, { anchor: 'middle', bold: true }),
     text(head.page, [right, EDGE + 3.5], 3.2, { anchor: 'end' }),
     text(words.fullSize, [right, EDGE + 8], 3.2, { anchor: 'end' }),
     body,

@@ -8,6 +8,8 @@ export const OVERLAP = 12;
 export const HEAD = 12;
 export const FOOT = 19;
 
+/** More tiles than a person tapes together gladly: said before they are made. */
+export const FEW_TILES = 12;
 /** More sheets than these are not made at all: a plotter or a CAD program does that better. */
 export const MOST_TILES = 60;
 

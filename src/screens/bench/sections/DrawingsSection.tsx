@@ -3,6 +3,7 @@ import type { SheetPiece } from '../../../core/job/index.ts';
 import { saveText } from '../../../device/share.ts';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
+import { routeHash } from '../../model/route.ts';
 import { type FileForm, makeFile } from '../state/drawing-files.ts';
 import { Section } from './Section.tsx';
 
@@ -25,6 +26,16 @@ export function DrawingsSection({ job, piece }: { job: OpenJob; piece: SheetPiec
   ];
   return (
     <Section at="drawings">
+      <div class="row">
+        <a class="button" href={routeHash({ at: 'print', job: job.id, piece: piece.id, as: 'sheet' })}>
+          {words.sheet}
+        </a>
+        {piece.flat && (
+          <a class="button" href={routeHash({ at: 'print', job: job.id, piece: piece.id, as: 'tiles' })}>
+            {words.tiles}
+          </a>
+        )}
+      </div>
       <p class="small">{words.how}</p>
       {!piece.flat && <p>{words.notFlat}</p>}
       <div class="row">

@@ -9,37 +9,47 @@ interface Props {
   engine: EngineView;
 }
 
-/** What checks a reading; one that nothing checks and nobody read twice carries the sign of a doubt. */
-export function CheckedBy({ reading, engine }: Props) {
+/** What checks a reading, in words; doubt: nothing does, and nobody read it twice. Null where there is nothing to say. */
+export function checkOf({ reading, engine }: Props): { text: string; doubt: boolean } | null {
   const words = sayBench().engine.readings;
   if (reading.value === null) return null;
   const { whole, shown, without, judgement } = engine;
   const solution = without.includes(reading.id) ? whole : shown;
   const result = solution?.readings.find(({ id }) => id === reading.id);
-  if (isConfirmed(judgement, reading.id)) return <span class="small quiet bench-under">{words.twice}</span>;
-  if (result?.control === 'unchecked')
-    return (
-      <span class="small">
-        <StateMark mark="doubt">{words.control.unchecked}</StateMark>
-      </span>
-    );
-  if (result) return <span class="small quiet bench-under">{words.control[result.control]}</span>;
-  if (solution?.oneSided.some((one) => one.reading === reading.id))
-    return <span class="small quiet bench-under">{words.oneSided}</span>;
-  const unused = solution?.rejected.some((one) => one.reading === reading.id);
-  return unused ? <span class="small quiet bench-under">{words.unused}</span> : null;
+  const plain = (text: string) => ({ text, doubt: false });
+  if (isConfirmed(judgement, reading.id)) return plain(words.twice);
+  if (result) return { text: words.control[result.control], doubt: result.control === 'unchecked' };
+  if (solution?.oneSided.some((one) => one.reading === reading.id)) return plain(words.oneSided);
+  return solution?.rejected.some((one) => one.reading === reading.id) ? plain(words.unused) : null;
+}
+
+/** What checks a reading; one that nothing checks and nobody read twice carries the sign of a doubt. */
+export function CheckedBy({ reading, engine }: Props) {
+  const check = checkOf({ reading, engine });
+  if (!check?.doubt) return check && <span class="small quiet bench-under">{check.text}</span>;
+  return (
+    <span class="small">
+      <StateMark mark="doubt">{check.text}</StateMark>
+    </span>
+  );
+}
+
+/** How far the shape is from a reading, signed; null where it was left out, or nothing checks it. */
+export function residualOf({ reading, engine }: Props, sheet: Sheet): string | null {
+  if (reading.value === null || engine.without.includes(reading.id)) return null;
+  const result = engine.shown?.readings.find(({ id }) => id === reading.id);
+  return result && result.control !== 'unchecked'
+    ? differenceText(result.residual, reading.kind === 'lean', sheet)
+    : null;
 }
 
 /** How far the shape is from the reading; for one that was left out, what would fit. */
 export function Adjusted({ reading, engine, sheet }: Props & { sheet: Sheet }) {
   const words = sayBench().engine.readings;
-  if (reading.value === null) return null;
-  if (engine.without.includes(reading.id)) {
+  if (reading.value !== null && engine.without.includes(reading.id)) {
     const named = engine.judgement.slips?.explanations[0]?.slips.find((slip) => slip.reading === reading.id);
     return named ? <strong class="small bench-under bench-adjusted">{words.wouldFit(named.wouldRead)}</strong> : null;
   }
-  const result = engine.shown?.readings.find(({ id }) => id === reading.id);
-  if (!result || result.control === 'unchecked') return null;
-  const by = differenceText(result.residual, reading.kind === 'lean', sheet);
-  return <span class="small quiet bench-under bench-adjusted">{words.adjusted(by)}</span>;
+  const by = residualOf({ reading, engine }, sheet);
+  return by === null ? null : <span class="small quiet bench-under bench-adjusted">{words.adjusted(by)}</span>;
 }

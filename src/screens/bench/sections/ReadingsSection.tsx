@@ -48,7 +48,7 @@ export function ReadingsSection({ job, piece, lit }: { job: OpenJob; piece: stri
   );
 }
 
-function inWalkingOrder({ sheet }: OpenJob, piece: string): SheetReading[] {
+export function inWalkingOrder({ sheet }: OpenJob, piece: string): SheetReading[] {
   const walk = sheet.pieces.find(({ id }) => id === piece)?.walk ?? [];
   const rank = new Map(walk.map((slot, index) => [slot, index]));
   const rankOf = ({ slot }: SheetReading): number => rank.get(slot ?? '') ?? walk.length;

@@ -70,7 +70,7 @@ function RunShown({ run, job, lit }: { run: SheetRun; job: OpenJob; lit: Lit }) 
 }
 
 /** What closes a stretch and how, in one line; where the edge is one stretch its ends need no names. */
-function stretchText(stretch: Stretch, run: SheetRun, sheet: Sheet): string {
+export function stretchText(stretch: Stretch, run: SheetRun, sheet: Sheet): string {
   const words = sayBench().runs;
   const { closures, into, setters, pulls, presence } = sayEdges().names;
   const { closes, count, spacing } = stretch;

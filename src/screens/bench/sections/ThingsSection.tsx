@@ -56,7 +56,7 @@ function ThingShown({ thing, job, lit }: { thing: Obstruction; job: OpenJob; lit
   );
 }
 
-function placeText({ piece, point }: Obstruction, { sheet, pieces }: OpenJob): string {
+export function placeText({ piece, point }: Obstruction, { sheet, pieces }: OpenJob): string {
   const words = sayBench().things;
   const placed = pieces.get(piece)?.things.get(point ?? '');
   if (placed) return words.placed(sureText(placed.sure, sheet));
@@ -64,7 +64,7 @@ function placeText({ piece, point }: Obstruction, { sheet, pieces }: OpenJob): s
   return taped ? words.notFixed : words.notTaped;
 }
 
-function sizesText(sheet: Sheet, { id, label }: Obstruction): string {
+export function sizesText(sheet: Sheet, { id, label }: Obstruction): string {
   return sheet.readings
     .filter(({ kind, obstruction, value }) => kind === 'size' && obstruction === id && value !== null)
     .map((reading) => {

@@ -15,11 +15,10 @@ export interface MadeFile {
 
 /** Makes a file of a piece as it stands; null where there is nothing to draw. The drawing code comes when it is first used. */
 export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm): Promise<MadeFile | null> {
-  const { dxfOf, fastenersCsv, makePlan, pointsCsv, stateOfPiece, svgOf } = await import(
-    '../../../core/packet/drawing/index.ts'
-  );
+  const { dxfOf, fastenersCsv, pointsCsv, svgOf } = await import('../../../core/packet/drawing/index.ts');
   const { sketchPiece } = await import('../../../core/cloth/index.ts');
   const { drawing: words } = await import('../../../text/en/drawing.ts');
+  const { planOf } = await import('./plan-of.ts');
   const { sheet } = job;
   const placesOf = (id: string) => sketchPiece(sheet, id, adjustedPlaces(job.pieces.get(id))).places;
   const base = packetFileName(sheet, { at: now() }).replace(/\.json$/, '');
@@ -27,15 +26,7 @@ export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm):
   if (form === 'points') return file(pointsCsv(sheet, job.pieces, placesOf), 'points.csv', 'text/csv');
   if (form === 'fasteners') return file(fastenersCsv(sheet, placesOf), 'fasteners.csv', 'text/csv');
   if (form === 'readings') return file(writeTable(sheet), 'readings.csv', 'text/csv');
-  const adjusted = job.pieces.get(piece.id)?.adjustment.state === 'solved';
-  const plan = makePlan({
-    sheet,
-    piece: piece.id,
-    places: placesOf(piece.id),
-    adjusted,
-    of: stateOfPiece(job.entries, sheet, piece.id),
-    words,
-  });
+  const plan = planOf(job, piece.id);
   if (!plan) return null;
   if (form === 'svg') return file(svgOf(plan), `${piece.kind}.svg`, 'image/svg+xml');
   const unit = form === 'dxf-in' ? 'in' : 'mm';

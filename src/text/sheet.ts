@@ -1,0 +1,6 @@
+import { benchSheet } from './en/bench-sheet.ts';
+
+/** The words of what is printed at the bench, apart from the rest so that nothing else carries them. */
+export function saySheet(): typeof benchSheet {
+  return benchSheet;
+}
