@@ -176,6 +176,17 @@ async function sheetSaysCleared(page: Page): Promise<void> {
   await page.getByRole('link', { name: 'Print the job sheet' }).click();
   await page.locator('.sheet-photos img').first().waitFor();
   await shot(page, 'sheet-cleared', { fullPage: true });
+  // No photo is wider or higher than 60 mm, and no page holds more than it has room for, which would print smaller.
+  for (const photo of await page.locator('.sheet-photos img').all()) {
+    const box = await photo.boundingBox();
+    expect(Math.max(box?.width ?? 0, box?.height ?? 0)).toBeCloseTo((60 * 96) / 25.4, 0);
+  }
+  const over = await page
+    .locator('.paper-page')
+    .evaluateAll(
+      (all) => all.filter((one) => one.scrollWidth > one.clientWidth || one.scrollHeight > one.clientHeight).length,
+    );
+  expect(over).toBe(0);
   if (canReadPdf) {
     const path = join(tmpdir(), 'tapetrue-sheet.pdf');
     await page.pdf({ path, preferCSSPageSize: true });

@@ -22,9 +22,10 @@ export function pageSizes(path: string): { width: number; height: number }[] {
   }));
 }
 
-/** What can be read on each page. */
+/** What can be read on each page, in one line. */
 export function pageTexts(path: string): string[] {
-  return run('pdftotext', ['-layout', path, '-']).toString().split('\f').slice(0, -1);
+  const pages = run('pdftotext', [path, '-']).toString().split('\f').slice(0, -1);
+  return pages.map((page) => page.replace(/\s+/g, ' '));
 }
 
 /** A page as rows of grey, 0 black to 255 white. */

@@ -4,7 +4,17 @@ import { EDGE, type Paper, SLACK } from './paper.ts';
 import { line, mm, shape, text } from './svg-parts.ts';
 import { mapBody } from './tile-map.ts';
 import type { TileWords } from './tile-words.ts';
-import { FOOT, HEAD, MOST_TILES, OVERLAP, sheetOf, type Tile, type Tiling, tilesOf } from './tiles.ts';
+import {
+  FOOT,
+  HEAD,
+  MOST_TILES,
+  OVERLAP,
+  sheetOf,
+  type Tile,
+  type TilesRefusal,
+  type Tiling,
+  tilesOf,
+} from './tiles.ts';
 
 /** A sheet to be printed: SVG of exactly its size, one user unit one millimetre. */
 export interface TilePage {
@@ -12,10 +22,6 @@ export interface TilePage {
   readonly svg: string;
 }
 
-/** not-flat: a plan of it is no pattern. no-shape: the readings do not fix it. no-outline: nothing to go round. */
-export type TilesRefusal =
-  | { readonly why: 'not-flat' | 'no-shape' | 'no-outline' }
-  | { readonly why: 'too-many'; readonly count: number };
 export type TilesOffer = { readonly ok: true; readonly tiling: Tiling } | ({ readonly ok: false } & TilesRefusal);
 
 /** How many sheets a piece takes in real size, or why it is not printed so. */

@@ -1,4 +1,4 @@
-import type { TilesRefusal } from './tile-pages.ts';
+import type { TilesRefusal } from './tiles.ts';
 
 /** What stands on the sheets of a piece in real size. */
 export interface TileWords {

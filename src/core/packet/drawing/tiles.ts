@@ -13,6 +13,11 @@ export const FEW_TILES = 12;
 /** More sheets than these are not made at all: a plotter or a CAD program does that better. */
 export const MOST_TILES = 60;
 
+/** Why a piece is not put on sheets. not-flat: a plan of it is no pattern. no-shape: the readings do not fix it. no-outline: nothing to go round. */
+export type TilesRefusal =
+  | { readonly why: 'not-flat' | 'no-shape' | 'no-outline' }
+  | { readonly why: 'too-many'; readonly count: number };
+
 /** A registration mark: the same number and place on every tile that shows it. */
 export interface TileMark {
   readonly number: number;

@@ -35,7 +35,7 @@ function Photo({ photo, content }: { photo: SheetPhoto; content: SheetContent })
   return (
     <figure>
       {url ? (
-        <div class="photo-frame">
+        <div class="photo-frame" style={{ width: `${width}px`, height: `${height}px` }}>
           <img src={url} alt="" width={width} height={height} />
           <Overlay photo={photo} sheet={content.job.sheet} shown={width} />
         </div>
