@@ -49,6 +49,7 @@ describe('tiles in real size', () => {
             String(one),
           ).toBe(true);
       }),
+      { numRuns: 25 },
     );
   });
 
@@ -72,6 +73,7 @@ describe('tiles in real size', () => {
           }
         }
       }),
+      { numRuns: 25 },
     );
   });
 
@@ -97,6 +99,7 @@ describe('tiles in real size', () => {
           expect(shared?.length ?? 2).toBe(2);
         }
       }),
+      { numRuns: 25 },
     );
   });
 
@@ -109,6 +112,7 @@ describe('tiles in real size', () => {
         expect(tiling.height + 2 * EDGE + HEAD + FOOT).toBeCloseTo(sheet.height, 6);
         expect(tiling.tiles.length).toBeLessThanOrEqual(tiling.rows * tiling.columns);
       }),
+      { numRuns: 25 },
     );
   });
 
