@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type JobRequest, linkAddress, writeLink } from '../../src/core/packet/link/index.ts';
 import { expectAccessible } from './support/accessible.ts';
 import { type App, startApp } from './support/app.ts';
 import { Installer } from './support/dock.ts';
@@ -113,6 +114,63 @@ test('an owner is told, practises with a slip, is shown how, and takes the first
     await page.locator('a.main').first().tap();
     await page.waitForFunction((key) => decodeURIComponent(location.hash).endsWith(`/${key}`), next);
     await page.getByTestId('enter').waitFor();
+  });
+});
+
+const request: JobRequest = {
+  job: '0190a1b2-0000-7000-8000-000000000001',
+  device: '0190a1b2-0000-7000-8000-000000000002',
+  at: '2026-05-04T09:00:00+02:00',
+  by: 'Robin',
+  system: 'metric',
+  fraction: 16,
+  customer: 'R. Sample',
+  boat: 'Perla',
+  pieces: [{ kind: 'open-bow', name: 'Bow cover', answers: {} }],
+  shop: 'A canvas shop',
+  contact: '555 0100',
+  note: 'Before the boat is moved, please.',
+  language: 'en',
+  measurer: 'owner',
+};
+
+test('an owner whom a shop asked reads who asks, leaves a slip in the practice as it is, and is shown each kind of reading', async () => {
+  await withPhone(app.url, {}, async (phone) => {
+    const { page } = phone;
+    const owner = new Installer(phone);
+    const link = linkAddress(app.url, writeLink({ t: 'request', request }) ?? '');
+    await phone.open(link);
+    await page.getByRole('textbox', { name: /^Your name/ }).fill('Ona');
+    await page.getByTestId('begin-request').tap();
+    await page.getByText(/^A canvas shop will make something/).waitFor();
+    await page.getByRole('link', { name: '555 0100' }).waitFor();
+    await page.getByText('Before the boat is moved, please.').waitFor();
+    await looked(page, 'asked-by');
+    const piece = new URL(page.url()).hash.split('/').slice(0, 4).join('/');
+    for (let at = 1; at < 5; at += 1) await owner.tap('Next');
+    await owner.tap('Try the tape on a sheet of paper first');
+    await owner.tap('A4, 210 × 297 mm');
+    for (const [value, on] of [
+      ['307', 'Leave it so'],
+      ['210', 'Next'],
+      ['364', 'Next'],
+    ] as const) {
+      await owner.type(value);
+      await owner.next();
+      await owner.tap(on);
+    }
+    await page.getByText('Your readings were within 10 mm').waitFor();
+    await looked(page, 'practice-slip-left');
+    await owner.tap('Start measuring');
+    await page.waitForURL(/#\/job\/.+\/.+\/.+/);
+    for (const step of ['W1-P1', 'edge-whole', 'edge', 'photo-bow']) {
+      await phone.open(`${piece}/${step}`);
+      await page.getByTestId('enter').waitFor();
+      await owner.understandCautions();
+      await looked(page, `look-${step}`);
+      await page.locator('.step-read').evaluate((element) => element.scrollTo(0, 10_000));
+      await shot(page, `owner-look-${step}-end`);
+    }
   });
 });
 

@@ -1,4 +1,5 @@
 import type { Step } from '../../core/guide/index.ts';
+import type { Sheet, SheetReading } from '../../core/job/index.ts';
 import { sayLessons, sayOwner } from '../../text/owner.ts';
 import { StepLayout } from '../dock/step/StepLayout.tsx';
 import type { FirstProps } from '../dock/step/StepScreen.tsx';
@@ -48,8 +49,18 @@ interface Props {
 
 function Where({ job, piece, step }: Props & { piece: string }) {
   const common = { judgement: job.pieces.get(piece), sheet: job.sheet, piece, width: 360, height: 210 };
+  const along = step.on === 'reading' ? pointsAlong(step.reading, job.sheet) : null;
+  if (along) return <PieceDrawing {...common} askedEdge={along} askedPoints={along} values="none" />;
   if (step.on === 'reading') return <PieceDrawing {...common} asked={step.reading} values="none" />;
   return <PieceDrawing {...common} askedEdge={pointsOf(step)} askedPoints={pointsOf(step)} values="none" />;
+}
+
+/** The way a tape takes that lies on the surface: never drawn as if it went straight across. */
+function pointsAlong({ kind, points, via = [], run }: SheetReading, { runs }: Sheet): readonly string[] | null {
+  if (kind !== 'girth') return null;
+  const [from, to] = points;
+  const edge = runs.find(({ id }) => id === run)?.points;
+  return edge ?? (from && to && via.length > 0 ? [from, ...via, to] : null);
 }
 
 const pointsOf = (step: Step): readonly string[] =>

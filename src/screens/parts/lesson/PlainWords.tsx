@@ -13,7 +13,7 @@ export function PlainText({ text, kind, class: look }: { text: string; kind: str
       <p class={look}>
         {toldInWords(text, kind).map(({ text: stretch, term }, i) =>
           term === null ? (
-            stretch
+            heldTogether(stretch)
           ) : (
             <button
               key={`${i} ${term}`}
@@ -31,6 +31,9 @@ export function PlainText({ text, kind, class: look }: { text: string; kind: str
     </>
   );
 }
+
+/** A bracket or comma stays on the line of the word it touches: a button is otherwise a place to break. U+2060 joins. */
+const heldTogether = (stretch: string): string => stretch.replace(/(?<=\S)$/u, '\u2060').replace(/^(?=\S)/u, '\u2060');
 
 /** The trade's words of a step, beneath it, where its own screen shows its texts. */
 export function WordsHere({ texts, kind }: { texts: readonly string[]; kind: string | undefined }) {
