@@ -26,7 +26,7 @@ export type * from './model.ts';
 export { type NextTape, nextTapes, type TapeAdvice } from './next-tapes.ts';
 export { seededRandom } from './random.ts';
 export type * from './result.ts';
-export { defaultSigma, SIGMA_RULES, type SigmaRule } from './sigma.ts';
+export { defaultSigma } from './sigma.ts';
 export type { SlipKind } from './slips/kinds.ts';
 export { misreadings } from './slips/misreadings.ts';
 export { nameSlips } from './slips/name.ts';

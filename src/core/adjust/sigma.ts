@@ -1,23 +1,27 @@
+import { defaultInstruments, type Spread } from '../job/index.ts';
 import type { ReadingKind } from './model.ts';
 
 /** Standard deviation of a reading of length L mm: constant + perMillimetre * L. Angles and facts: constant only. */
-export interface SigmaRule {
+interface SigmaRule {
   readonly constant: number;
   readonly perMillimetre: number;
 }
 
-const STEEL_TAPE: SigmaRule = { constant: 1, perMillimetre: 0.3e-3 };
-const OFFSET: SigmaRule = { constant: 2, perMillimetre: 0 };
+/** The figures of the takes themselves: held once, so that a tape proposed and a tape taken are judged alike. */
+const ruleOf = ({ base, perMetre }: Spread): SigmaRule => ({ constant: base, perMillimetre: perMetre / 1000 });
+const { tape, girth, offset, angle } = defaultInstruments;
+const STEEL_TAPE = ruleOf(tape);
+const OFFSET = ruleOf(offset);
 
 /** Shop defaults (common practice, no source); a shop may change them, a practice measurement may only widen them. */
-export const SIGMA_RULES: Readonly<Record<ReadingKind, SigmaRule>> = {
+const SIGMA_RULES: Readonly<Record<ReadingKind, SigmaRule>> = {
   straight: STEEL_TAPE,
   running: STEEL_TAPE,
   along: STEEL_TAPE,
-  girth: { constant: 3, perMillimetre: 1e-3 },
+  girth: ruleOf(girth),
   height: OFFSET,
   out: OFFSET,
-  lean: { constant: Math.PI / 180, perMillimetre: 0 },
+  lean: ruleOf(angle),
   centre: { constant: 5, perMillimetre: 0 },
   mirror: { constant: 10, perMillimetre: 0 },
   level: { constant: 5, perMillimetre: 0 },

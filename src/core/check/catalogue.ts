@@ -17,6 +17,7 @@ import { missingMark } from './rules/missing-mark.ts';
 import { missingPhoto } from './rules/missing-photo.ts';
 import { missingReading } from './rules/missing-reading.ts';
 import { missingRun } from './rules/missing-run.ts';
+import { missingSecondLook } from './rules/missing-second-look.ts';
 import { missingTreatment } from './rules/missing-treatment.ts';
 import { notMeasuredAgain } from './rules/not-measured-again.ts';
 import { pointFloats } from './rules/point-floats.ts';
@@ -68,6 +69,7 @@ export const rules: readonly Rule[] = [
   pointFloats,
   twoShapes,
   readingUnchecked,
+  missingSecondLook,
   pointLoose,
   slipUnseen,
   shapeUnknown,

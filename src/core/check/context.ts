@@ -1,9 +1,19 @@
-import type { Fastener, Sheet, SheetPiece, SheetPoint, SheetReading, SheetRun, Take } from '../job/index.ts';
+import {
+  type Fastener,
+  type Instruments,
+  instrumentsOf,
+  type Sheet,
+  type SheetPiece,
+  type SheetPoint,
+  type SheetReading,
+  type SheetRun,
+  type Take,
+} from '../job/index.ts';
 import type { Subject } from './finding.ts';
 import type { Limits } from './limits.ts';
 import type { PieceJudgement } from './piece-judgement.ts';
 import { practiceFactors } from './practice.ts';
-import { type Instruments, instrumentsOf, sigmaOf } from './sigma.ts';
+import { sigmaOf } from './sigma.ts';
 
 /** A reading that has a value. */
 export type Measured = SheetReading & { readonly value: number };
@@ -32,6 +42,10 @@ export const isMeasured = (reading: SheetReading | undefined): reading is Measur
 
 export const liveTakes = (reading: SheetReading): Take[] => reading.takes.filter((take) => take.struck === null);
 
+/** Those that make the value: not struck out, and not outvoted by two others. */
+export const countingTakes = (reading: SheetReading): Take[] =>
+  liveTakes(reading).filter((take) => take.outvoted !== true);
+
 export const takeIds = (...readings: readonly SheetReading[]): string[] =>
   readings.flatMap((reading) => liveTakes(reading).map((take) => take.id));
 
@@ -39,7 +53,7 @@ export const aboutReading = (reading: SheetReading): Subject => ({ on: 'reading'
 
 /** Several takes share the tape, the hand and the slack, so their mean is not trusted more than the worst of them. */
 const worstOf = (reading: SheetReading, takeSigma: Context['takeSigma']): number =>
-  Math.max(0, ...liveTakes(reading).map((take) => takeSigma(reading, take)));
+  Math.max(0, ...countingTakes(reading).map((take) => takeSigma(reading, take)));
 
 type TakenBy = Pick<Sheet, 'practice' | 'fraction'>;
 

@@ -37,6 +37,7 @@ export const RuleKey = z.enum([
   'fastener-on-obstruction',
   'missing-cord-exit',
   'missing-treatment',
+  'missing-second-look',
 ]);
 export type RuleKey = z.infer<typeof RuleKey>;
 

@@ -1,4 +1,5 @@
 /** The consistency checker: what is missing, impossible or doubtful in a sheet, and what that leaves standing. */
+export { askAgain, askable, isAsked } from './ask-again.ts';
 export { rules } from './catalogue.ts';
 export { changesBetween, type Judged, type PieceChanges, twinsBySlot } from './changes.ts';
 export { sigmaOfReading } from './context.ts';
@@ -9,4 +10,4 @@ export { adjustedPlaces, type PieceJudgement, solutionOf } from './piece-judgeme
 export { paperLength, practiceFactor, practiceSlip } from './practice.ts';
 export { type RoundPoint, roundOf } from './round.ts';
 export { type CheckOptions, check, judge } from './runner.ts';
-export { defaultInstruments, sigmaOf } from './sigma.ts';
+export { sigmaOf } from './sigma.ts';

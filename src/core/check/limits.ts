@@ -1,4 +1,4 @@
-import type { ReadingKind, ShopRules } from '../job/index.ts';
+import { type ReadingKind, type ShopRules, TAKE_SIGMAS } from '../job/index.ts';
 
 /** What a shop calls usual. Lengths in millimetres, angles in radians. */
 export interface Limits {
@@ -31,7 +31,7 @@ export interface Limits {
  */
 export const defaultLimits: Limits = {
   stopSigmas: 4,
-  takeSigmas: 3.3,
+  takeSigmas: TAKE_SIGMAS,
   fastenerGap: { min: 100, max: 200 },
   fastenerEnd: 50,
   slack: 0.1,

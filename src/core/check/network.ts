@@ -1,7 +1,7 @@
 import { defaultSigma, type Network, type NetworkPoint, type NetworkReading, type Side } from '../adjust/index.ts';
 import { onPlane, type Plane, planeOf } from '../geometry/index.ts';
-import { FACT_KINDS, type SheetPoint, type SheetReading, type SheetRun, type Take } from '../job/index.ts';
-import { type Context, isMeasured, liveTakes, type Measured } from './context.ts';
+import { agreement, FACT_KINDS, type SheetPoint, type SheetReading, type SheetRun, type Take } from '../job/index.ts';
+import { type Context, countingTakes, isMeasured, type Measured } from './context.ts';
 
 const SIDES: ReadonlySet<string> = new Set<Side>(['port', 'starboard', 'forward', 'aft', 'above', 'below']);
 
@@ -111,7 +111,7 @@ export function networkReading(
   kind: NetworkReading['kind'],
   plane: Plane | null,
 ): NetworkReading {
-  const takes = liveTakes(reading);
+  const takes = countingTakes(reading);
   const agree = takesAgree(context, reading, takes);
   // Takes that contradict each other are a finding of their own; until it is settled the latest look counts.
   const last = takes.at(-1);
@@ -164,11 +164,10 @@ function sigmaFor(context: Context, reading: Measured, takes: readonly Take[]): 
     : context.sigma(reading);
 }
 
-/** Whether every take of a reading lies within what the tape explains of every other. */
+/** Whether the takes of a reading lie within what the tape explains of each other: of three and more, of the one in the middle. */
 export function takesAgree(context: Context, reading: SheetReading, takes: readonly Take[]): boolean {
-  const values = takes.map((take) => take.value);
-  const sigma = Math.max(0, ...takes.map((take) => context.takeSigma(reading, take)));
-  return Math.max(...values) - Math.min(...values) <= context.limits.takeSigmas * Math.SQRT2 * sigma;
+  const looks = takes.map((take) => ({ value: take.value, sigma: context.takeSigma(reading, take) }));
+  return agreement(looks, context.limits.takeSigmas)?.length === takes.length;
 }
 
 function knownPoints(context: Context, pieceId: string): ReadonlySet<string> {

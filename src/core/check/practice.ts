@@ -1,5 +1,6 @@
 import { chiSquareUpperQuantile } from '../adjust/index.ts';
 import {
+  type Instruments,
   type Practice,
   type PracticePaper,
   type PracticeReading,
@@ -7,7 +8,7 @@ import {
   REFERENCE_SIZES,
   type Who,
 } from '../job/index.ts';
-import { type Instruments, sigmaOf } from './sigma.ts';
+import { sigmaOf } from './sigma.ts';
 
 /**
  * A sheet of paper is within 2 mm of its nominal size (ISO 216 for sides of 150 to 600 mm; from memory), taken here as

@@ -1,4 +1,5 @@
 import { FACT_KINDS, type ReadingKind, type Sheet, type SheetPiece, type SheetReading } from '../job/index.ts';
+import { countingTakes } from './context.ts';
 import type { Finding } from './finding.ts';
 import { type PieceJudgement, solutionOf } from './piece-judgement.ts';
 
@@ -83,7 +84,7 @@ const speaksUp = ({ rule }: Finding): boolean =>
 /** Lengths on the surface are held against the chords below them by rules of their own; facts are not taped. */
 const ONE_SIDED: ReadonlySet<ReadingKind> = new Set([...FACT_KINDS, 'girth', 'running'] as const);
 
-const twice = (reading: SheetReading): boolean => reading.takes.filter(({ struck }) => struck === null).length > 1;
+const twice = (reading: SheetReading): boolean => countingTakes(reading).length > 1;
 
 /** Readings that end at points, in walking order; stations along an edge have no points of their own. */
 function readingsInWalk(sheet: Sheet, { id, walk }: SheetPiece): SheetReading[] {

@@ -1,4 +1,4 @@
-import type { Acceptance, Sheet } from '../job/index.ts';
+import { type Acceptance, type Instruments, instrumentsOf, type Sheet } from '../job/index.ts';
 import { rules } from './catalogue.ts';
 import { makeContext } from './context.ts';
 import type { Finding, RuleKey } from './finding.ts';
@@ -6,7 +6,6 @@ import { judgePiece } from './judgement.ts';
 import { type Limits, limitsOf } from './limits.ts';
 import type { PieceJudgement } from './piece-judgement.ts';
 import type { Draft } from './rule.ts';
-import { type Instruments, instrumentsOf } from './sigma.ts';
 import { inWalkingOrder } from './walk.ts';
 
 /** What a job is judged by: what its own shop set, unless something else is given. */
@@ -49,16 +48,30 @@ function withoutEchoes(findings: readonly Finding[]): Finding[] {
   const twoLooks = new Set(
     open.flatMap(({ subjects }) => subjects.filter(({ on }) => on === 'reading').map(({ id }) => id)),
   );
-  return findings.flatMap((finding) => {
-    const { rule, piece, subjects } = finding;
-    if (finding.severity === 'stop' && subjects.some(({ id }) => twoLooks.has(id))) return [];
-    const culprits = named.get(piece);
-    if (rule === 'impossible-tetrahedron' && culprits && subjects.some(({ id }) => culprits.has(id))) return [];
-    if (!loud.has(piece)) return [finding];
-    if (rule === 'reading-doubted')
-      return culprits && !unsettled.has(piece) ? [{ ...finding, severity: 'stop' as const, accepted: null }] : [];
-    return ECHOES.has(rule) ? [] : [finding];
-  });
+  return withoutTheSameLook(
+    findings.flatMap((finding) => {
+      const { rule, piece, subjects } = finding;
+      if (finding.severity === 'stop' && subjects.some(({ id }) => twoLooks.has(id))) return [];
+      const culprits = named.get(piece);
+      if (rule === 'impossible-tetrahedron' && culprits && subjects.some(({ id }) => culprits.has(id))) return [];
+      if (!loud.has(piece)) return [finding];
+      if (rule === 'reading-doubted')
+        return culprits && !unsettled.has(piece) ? [{ ...finding, severity: 'stop' as const, accepted: null }] : [];
+      return ECHOES.has(rule) ? [] : [finding];
+    }),
+  );
+}
+
+/** A second look that another rule wants for a graver reason is said by that rule alone. */
+function withoutTheSameLook(findings: readonly Finding[]): Finding[] {
+  const wanted = new Set(
+    findings
+      .filter(({ rule }) => rule === 'reading-unchecked' || rule === 'slip-unseen')
+      .flatMap(({ subjects }) => subjects.map(({ id }) => id)),
+  );
+  return findings.filter(
+    ({ rule, subjects }) => rule !== 'missing-second-look' || !subjects.some(({ id }) => wanted.has(id)),
+  );
 }
 
 /**

@@ -1,6 +1,5 @@
-import { defaultAllowances, type ShopRules } from '../job/index.ts';
+import { defaultAllowances, instrumentsOf, type ShopRules } from '../job/index.ts';
 import { limitsOf } from './limits.ts';
-import { instrumentsOf } from './sigma.ts';
 
 /** What a shop can set, one number each. Permanent: texts and tests name them. */
 export const SHOP_FIELDS = [

@@ -1,51 +1,12 @@
-import { SIGMA_RULES, type SigmaRule } from '../adjust/index.ts';
-import type { ReadingKind, SheetReading, ShopRules, Take, Who } from '../job/index.ts';
+import {
+  defaultInstruments,
+  type Instruments,
+  type SheetReading,
+  spreadOf,
+  type Take,
+  type Who,
+} from '../job/index.ts';
 import { parseLength } from '../length/index.ts';
-
-/** Standard deviation of one take: `base` millimetres (radians for an angle) and `perMetre` more for each metre. */
-interface Spread {
-  readonly base: number;
-  readonly perMetre: number;
-}
-
-/** How well a shop's people and tapes measure. */
-export interface Instruments {
-  readonly tape: Spread;
-  readonly girth: Spread;
-  readonly offset: Spread;
-  readonly angle: Spread;
-  /** An owner's first try is this many times as wide. */
-  readonly ownerFactor: number;
-}
-
-/** The engine's own figures: held once, so that a tape proposed and a tape taken are judged alike. */
-function spreadOf({ constant, perMillimetre }: SigmaRule): Spread {
-  return { base: constant, perMetre: perMillimetre * 1000 };
-}
-
-/**
- * Half of what 19 readings in 20 stay within; common practice, no source. The maker's own tolerance of a class II tape
- * (0.3 mm + 0.2 mm/m, directive 2014/32/EU annex X) lies well inside.
- */
-export const defaultInstruments: Instruments = {
-  tape: spreadOf(SIGMA_RULES.straight),
-  girth: spreadOf(SIGMA_RULES.girth),
-  offset: spreadOf(SIGMA_RULES.out),
-  angle: spreadOf(SIGMA_RULES.lean),
-  ownerFactor: 2,
-};
-
-/** How well the people and tapes of the shop a job is for measure. */
-export function instrumentsOf(shop: ShopRules | null): Instruments {
-  const { tape, girth, offset, ownerFactor } = shop ?? {};
-  return {
-    ...defaultInstruments,
-    ...(tape ? { tape } : {}),
-    ...(girth ? { girth } : {}),
-    ...(offset ? { offset } : {}),
-    ...(ownerFactor === undefined ? {} : { ownerFactor }),
-  };
-}
 
 const INCH = 25.4;
 const UNIT_MM = { mm: 1, cm: 10, m: 1000, in: INCH, ft: 12 * INCH } as const;
@@ -53,13 +14,6 @@ const UNIT_MM = { mm: 1, cm: 10, m: 1000, in: INCH, ft: 12 * INCH } as const;
 const STEP_INSIDE = INCH / 16;
 /** A text such as `4 m` says little about how it was read; nobody reads a tape coarser than this. */
 const COARSEST_STEP = 100;
-
-const INSTRUMENT_OF: Partial<Record<ReadingKind, 'girth' | 'offset' | 'angle'>> = {
-  girth: 'girth',
-  out: 'offset',
-  height: 'offset',
-  lean: 'angle',
-};
 
 /**
  * The step in which a take's text was written, in mm. Fractions of an inch are reduced when they are written (8/16 is
@@ -93,10 +47,8 @@ export function sigmaOf(
   practised = 1,
 ): number {
   if (take.sigma !== null) return take.sigma;
-  const spread = instruments[INSTRUMENT_OF[reading.kind] ?? 'tape'];
-  const own = spread.base + (spread.perMetre * Math.abs(take.value)) / 1000;
   const hand = reading.kind === 'lean' ? 1 : Math.max(1, practised);
-  const sigma = (who.role === 'owner' ? own * instruments.ownerFactor : own) * hand;
+  const sigma = spreadOf(reading.kind, take.value, who.role, instruments) * hand;
   const step = stepOf(take, fraction);
   return step > STEP_INSIDE ? Math.hypot(sigma, step / Math.sqrt(12)) : sigma;
 }

@@ -1,8 +1,11 @@
 import type { ReadingDeclaration } from './declarations.ts';
 import type { Pieces } from './fold-pieces.ts';
 import { type Gathered, loose, signed } from './gather.ts';
+import { outvoted } from './outvoted.ts';
 import type { Registers } from './registers.ts';
 import type { Answer, Fastener, SetAside, SheetReading, SheetRun, Take } from './sheet.ts';
+import type { ShopRules } from './shop-rules.ts';
+import { type Instruments, instrumentsOf, spreadOf } from './spread.ts';
 import type { NoValue } from './words.ts';
 
 interface Declared {
@@ -10,10 +13,11 @@ interface Declared {
   readonly piece: string;
 }
 
-/** Where fasteners lie is read too: each has a reading of its own. */
+/** Where fasteners lie is read too: each has a reading of its own. shop: how wide its takes are. */
 interface Edges {
   readonly fasteners: readonly Fastener[];
   readonly runs: readonly SheetRun[];
+  readonly shop: ShopRules | null;
 }
 
 /**
@@ -27,7 +31,7 @@ export function foldReadings(
   edges: Edges,
 ): { readings: SheetReading[]; setAside: SetAside[] } {
   const declared = declaredReadings(gathered, pieces.ids, edges);
-  const all = readAll(gathered, registers, declared);
+  const all = readAll(gathered, registers, declared, instrumentsOf(edges.shop));
   const dropped = droppedReadings(gathered, declared);
   const readings: SheetReading[] = [];
   const setAside: SetAside[] = [];
@@ -60,7 +64,12 @@ function leftWithPoint(reading: SheetReading, { drops }: Pieces): Gone | undefin
   return undefined;
 }
 
-function readAll(gathered: Gathered, registers: Registers, declared: ReadonlyMap<string, Declared>): SheetReading[] {
+function readAll(
+  gathered: Gathered,
+  registers: Registers,
+  declared: ReadonlyMap<string, Declared>,
+  instruments: Instruments,
+): SheetReading[] {
   const takes = foldTakes(gathered, declared);
   const expected = foldExpected(gathered, declared);
   const supposed = foldSupposed(gathered, declared);
@@ -71,11 +80,12 @@ function readAll(gathered: Gathered, registers: Registers, declared: ReadonlyMap
     reasons.set(entry.id, payload.reason);
   }
   return [...declared].map(([id, { declaration, piece }]) => {
-    const own = takes.get(id) ?? [];
-    const counted = own.filter((take) => take.struck === null);
+    const own = counted(takes.get(id) ?? [], declaration, instruments);
+    const live = own.filter((take) => take.struck === null);
+    const counting = live.filter((take) => take.outvoted !== true);
     const given = registers.get(`reading:${id}`, { on: 'reading', piece, subject: id });
     // A value taken by someone who knew of the answer replaces it; one taken without knowing stands beside it.
-    const replaced = given !== undefined && counted.some((take) => gathered.causality.saw(take.id, given.entry.id));
+    const replaced = given !== undefined && live.some((take) => gathered.causality.saw(take.id, given.entry.id));
     const answer: Answer | null =
       given && !replaced
         ? {
@@ -84,9 +94,9 @@ function readAll(gathered: Gathered, registers: Registers, declared: ReadonlyMap
             ...signed(given.entry),
           }
         : null;
-    const basis = counted.map((take) => take.id).sort();
-    const guess = counted.length === 0 ? undefined : supposed.get(`${id} ${basis.join('+')}`);
-    const mean = counted.length === 0 ? null : counted.reduce((sum, take) => sum + take.value, 0) / counted.length;
+    const basis = live.map((take) => take.id).sort();
+    const guess = live.length === 0 ? undefined : supposed.get(`${id} ${basis.join('+')}`);
+    const mean = counting.length === 0 ? null : counting.reduce((sum, take) => sum + take.value, 0) / counting.length;
     const value = guess?.value ?? mean;
     const state = value !== null ? 'measured' : (answer?.answer ?? 'open');
     return {
@@ -100,6 +110,15 @@ function readAll(gathered: Gathered, registers: Registers, declared: ReadonlyMap
       expected: expected.get(id) ?? null,
     };
   });
+}
+
+/** The takes of a reading, those marked that two others outvote. */
+function counted(takes: readonly Take[], { kind }: ReadingDeclaration, instruments: Instruments): Take[] {
+  const looks = takes
+    .filter(({ struck }) => struck === null)
+    .map(({ id, value, sigma, who }) => ({ id, value, sigma: sigma ?? spreadOf(kind, value, who.role, instruments) }));
+  const gone = new Set([...outvoted(looks)].map(({ id }) => id));
+  return takes.map((take) => (gone.has(take.id) ? { ...take, outvoted: true } : take));
 }
 
 /** By reading and the takes it rests on: another take, or one struck out, is another basis. */

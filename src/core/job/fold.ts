@@ -19,7 +19,8 @@ export function fold(entries: readonly Entry[]): Sheet {
   const opened = gathered.of('job.open')[0];
   const pieces = gatherPieces(gathered, registers);
   const { runs, fasteners } = foldRuns(gathered, registers, pieces);
-  const { readings, setAside } = foldReadings(gathered, registers, pieces, { fasteners, runs });
+  const shop = gathered.of('job.shop').at(-1)?.payload ?? null;
+  const { readings, setAside } = foldReadings(gathered, registers, pieces, { fasteners, runs, shop });
   const { shots, photos } = foldPhotos(gathered, registers, pieces);
   const obstructions = foldObstructions(gathered, registers, pieces);
   const sheet: Sheet = {
@@ -34,7 +35,7 @@ export function fold(entries: readonly Entry[]): Sheet {
     readings,
     setAside,
     obstructions,
-    shop: gathered.of('job.shop').at(-1)?.payload ?? null,
+    shop,
     request: foldRequest(gathered),
     runs: runs.map((run) => ({ ...run, stations: stationsOf(run, fasteners, gathered) })),
     fasteners,

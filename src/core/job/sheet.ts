@@ -32,7 +32,8 @@ import {
 
 const Signed = { at: z.string(), who: Who };
 
-/** One reading of the tape. value: mm (radians for a lean). A struck take stays, with the reason. */
+/** One reading of the tape. value: mm (radians for a lean). A struck take stays, with the reason.
+ * outvoted: two others agree with each other and not with this one; it stays too, and does not count while that is so. */
 export const Take = z.object({
   id: Id,
   text: z.string(),
@@ -40,6 +41,7 @@ export const Take = z.object({
   value: z.number(),
   sigma: z.nullable(z.number()),
   struck: z.nullable(z.object({ reason: z.string(), ...Signed })),
+  outvoted: z.optional(z.literal(true)),
   ...Signed,
 });
 export type Take = z.infer<typeof Take>;

@@ -1,8 +1,13 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { paperLength, practiceFactor, practiceSlip } from '../../core/check/index.ts';
-import { instrumentsOf } from '../../core/check/sigma.ts';
-import type { Payload, PracticePaper, PracticeReading, PracticeSide } from '../../core/job/index.ts';
+import {
+  instrumentsOf,
+  type Payload,
+  type PracticePaper,
+  type PracticeReading,
+  type PracticeSide,
+} from '../../core/job/index.ts';
 import { sayOwner } from '../../text/owner.ts';
 import { act, type OpenJob, openJob } from '../model/open-job.ts';
 import { go } from '../model/route.ts';

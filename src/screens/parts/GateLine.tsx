@@ -42,6 +42,7 @@ const counted: Partial<Record<Finding['rule'], Counted>> = {
   'missing-treatment': 'thing',
   'missing-cord-exit': 'thing',
   'cleat-covered': 'thing',
+  'missing-second-look': 'second',
   'reading-unchecked': 'second',
   'reading-doubted': 'second',
   'slip-unseen': 'second',

@@ -3,9 +3,9 @@ import { adjust } from '../../../src/core/adjust/index.ts';
 import { makeContext } from '../../../src/core/check/context.ts';
 import { defaultLimits } from '../../../src/core/check/limits.ts';
 import { networkOf } from '../../../src/core/check/network.ts';
-import { defaultInstruments } from '../../../src/core/check/sigma.ts';
 import type { Guide } from '../../../src/core/guide/index.ts';
 import { guides } from '../../../src/core/guide/pieces/index.ts';
+import { defaultInstruments } from '../../../src/core/job/index.ts';
 import { EFFORTS, type Effort } from './efforts.ts';
 import { deviates, Measured } from './measured.ts';
 

@@ -1,7 +1,7 @@
 import { sigmaOf } from '../../../src/core/check/index.ts';
 import { declarePiece } from '../../../src/core/guide/index.ts';
 import type { guides } from '../../../src/core/guide/pieces/index.ts';
-import type { PieceDeclaration, SheetRun, Side, Who } from '../../../src/core/job/index.ts';
+import type { PieceDeclaration, ReadingKind, SheetRun, Side, Who } from '../../../src/core/job/index.ts';
 import { apart, installer, Job, uuid } from './build.ts';
 
 type Guide = (typeof guides)[number];
@@ -76,6 +76,8 @@ interface Manner {
   sizes?: Readonly<Record<string, number>>;
   /** Slots read a second time. */
   twice?: readonly string[];
+  /** Nothing closes the edges, so nothing is measured along them. */
+  bare?: boolean;
   /** Choices by the slot of their question; the first there is, when nothing is said. */
   answers?: Readonly<Record<string, string>>;
 }
@@ -151,6 +153,18 @@ export class Measured {
     return this;
   }
 
+  /** The points on the other side of the boat, where there are; otherwise the same ones. */
+  mirror(points: readonly string[]): string[] {
+    const pairs = this.piece.pairs.flatMap(([a, b]) => [[a, b] as const, [b, a] as const]);
+    const other = new Map(pairs);
+    return points.map((point) => other.get(point) ?? point);
+  }
+
+  /** Spread of one look at a length, by the app's own figures. */
+  sigma(kind: ReadingKind, mm: number): number {
+    return sigmaOf({ kind }, { value: mm, text: '1', unit: 'mm', sigma: null }, this.#manner.who ?? installer);
+  }
+
   /** True length of a slot, mm. */
   length(slot: string): number {
     const { id, kind, points, toward, baseline = [] } = this.#reading(slot);
@@ -182,9 +196,8 @@ export class Measured {
   }
 
   #take(reading: string, kind: PieceDeclaration['readings'][number]['kind'], mm: number): void {
-    const { who = installer, noise } = this.#manner;
-    const sigma = sigmaOf({ kind }, { value: mm, text: '1', unit: 'mm', sigma: null }, who);
-    this.job.add('take.add', { reading, ...this.job.typed(mm + (noise?.() ?? 0) * sigma) });
+    const { noise } = this.#manner;
+    this.job.add('take.add', { reading, ...this.job.typed(mm + (noise?.() ?? 0) * this.sigma(kind, mm)) });
     this.takes++;
   }
 
@@ -207,6 +220,11 @@ export class Measured {
     for (const { id, slot, whole, when } of this.piece.runs) {
       if (!this.#holds(when)) continue;
       this.job.add('run.detail', { run: id, field: 'line', value: 'fastener-line' });
+      if (this.#manner.bare) {
+        const from = this.#runs.find((run) => run.id === id)?.points[0];
+        this.job.add('stretch.set', { run: id, from, field: 'closes', value: 'nothing' });
+        continue;
+      }
       this.job.add('run.detail', { run: id, field: 'type', value: 'snap' });
       this.job.add('run.detail', { run: id, field: 'presence', value: 'there' });
       const length = this.length(this.piece.readings.find((reading) => reading.id === whole)?.slot ?? '');

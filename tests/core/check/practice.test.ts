@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { paperLength, practiceFactor, practiceSlip, sigmaOf } from '../../../src/core/check/index.ts';
+import { practiceFactors } from '../../../src/core/check/practice.ts';
 import {
   defaultInstruments,
-  paperLength,
-  practiceFactor,
-  practiceSlip,
-  sigmaOf,
-} from '../../../src/core/check/index.ts';
-import { practiceFactors } from '../../../src/core/check/practice.ts';
-import type { Practice, PracticeReading, PracticeSide, Who } from '../../../src/core/job/index.ts';
+  type Practice,
+  type PracticeReading,
+  type PracticeSide,
+  type Who,
+} from '../../../src/core/job/index.ts';
 import { installer, owner } from './build.ts';
 
 const SIDES = ['long', 'short', 'diagonal'] as const;

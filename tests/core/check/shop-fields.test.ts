@@ -13,8 +13,7 @@ import {
   shopValue,
   withShopValue,
 } from '../../../src/core/check/shop-fields.ts';
-import { instrumentsOf } from '../../../src/core/check/sigma.ts';
-import { ShopRules } from '../../../src/core/job/index.ts';
+import { instrumentsOf, ShopRules } from '../../../src/core/job/index.ts';
 import { installer } from './build.ts';
 
 const field = fc.constantFrom(...SHOP_FIELDS);

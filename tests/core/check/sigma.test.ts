@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { defaultInstruments, sigmaOf } from '../../../src/core/check/index.ts';
-import type { ReadingKind, TakeUnit } from '../../../src/core/job/index.ts';
+import { sigmaOf } from '../../../src/core/check/index.ts';
+import { defaultInstruments, type ReadingKind, type TakeUnit } from '../../../src/core/job/index.ts';
 import { installer, owner } from './build.ts';
 
 const take = (value: number, text: string, unit: TakeUnit, sigma: number | null = null) => ({

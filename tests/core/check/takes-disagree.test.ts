@@ -32,6 +32,13 @@ describe(key, () => {
     made.add('take.strike', { take: made.take('A-B', 3300), reason: 'wrong foot' });
     expect(made.of(key)).toEqual([]);
   });
+  it('says nothing once two of three agree and the last is one of them', () => {
+    expect(taken(3300, 3000, 3001).of(key)).toEqual([]);
+    expect(taken(3000, 3300, 3001).of(key)).toEqual([]);
+  });
+  it('doubts three that all differ', () => {
+    expect(taken(3000, 3300, 2000).of(key)).toMatchObject([{ severity: 'doubt', numbers: { takes: 3, before: 1 } }]);
+  });
   it('takes a person at their word about how sure they are', () => {
     const made = job();
     made.take('A-B', 3000, { sigma: 10 });
@@ -47,7 +54,7 @@ describe(key, () => {
     expect(more).toEqual([]);
     expect(finding).toMatchObject({
       severity: 'doubt',
-      numbers: { difference: 25, low: 3000, high: 3025, takes: 3, quantity: 'length' },
+      numbers: { difference: 25, low: 3000, high: 3025, takes: 3, before: 2, quantity: 'length' },
       subjects: [{ id: readingId('A-B') }, { id: first }, { id: third }],
     });
     expect(finding?.numbers.tolerance).toBeCloseTo(3.3 * Math.hypot(1.9, 1.9075), 9);

@@ -1,5 +1,5 @@
 import { FACT_KINDS, type SheetPoint, type SheetReading } from '../../job/index.ts';
-import { aboutReading, type Context, isMeasured, liveTakes, takeIds } from '../context.ts';
+import { aboutReading, type Context, countingTakes, isMeasured, takeIds } from '../context.ts';
 import { finishedPieces } from '../engine-parts.ts';
 import { belongs, takesAgree } from '../network.ts';
 import type { Draft, Rule } from '../rule.ts';
@@ -57,7 +57,7 @@ function measuredAlong(context: Context): ReadonlySet<string> {
 }
 
 function readTwice(context: Context, reading: SheetReading): boolean {
-  const takes = liveTakes(reading);
+  const takes = countingTakes(reading);
   return takes.length > 1 && takesAgree(context, reading, takes);
 }
 

@@ -1,6 +1,7 @@
+import { isAsked } from '../../../core/check/index.ts';
 import type { Sheet } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
-import { type AskOn, asking, askNote, isAsked, noteAsk, tickAsk } from '../state/ask-draft.ts';
+import { type AskOn, asking, askNote, noteAsk, tickAsk } from '../state/ask-draft.ts';
 
 interface Props {
   sheet: Sheet;

@@ -1,7 +1,7 @@
+import { isAsked } from '../../../core/check/index.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { uuid } from '../../../device/clock.ts';
 import { actAll, deed, type OpenJob } from '../../model/open-job.ts';
-import { isAsked } from './ask-draft.ts';
 
 /** A taut tape between two points. */
 export interface Tape {
