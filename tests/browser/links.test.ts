@@ -1,6 +1,6 @@
 import { copyFileSync, readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { codeInText } from '../../src/core/packet/link/index.ts';
+import { codeInText, readLink, requestEntries } from '../../src/core/packet/link/index.ts';
 import { expectAccessible } from './support/accessible.ts';
 import { type App, startApp } from './support/app.ts';
 import { Installer } from './support/dock.ts';
@@ -32,10 +32,27 @@ async function linkOf({ page }: Phone): Promise<string> {
   return address;
 }
 
+/** The piece that a request's link declares, on whatever device it is opened. */
+function pieceOf(address: string): unknown {
+  const read = readLink(codeInText(address) ?? '');
+  const entries = read.ok && read.link.t === 'request' ? requestEntries(read.link.request) : [];
+  return entries.find(({ kind }) => kind === 'piece.add')?.payload.id;
+}
+
 /** Opens a link as a tap in a message does: a page of its own, whatever was open before. */
 async function follow({ page }: Phone, address: string): Promise<void> {
   await page.goto('about:blank');
   await page.goto(address);
+}
+
+/** What an owner is told before the first step, page by page. */
+async function readFirst({ page }: Phone): Promise<void> {
+  const start = page.getByRole('button', { name: 'Start measuring', exact: true });
+  const next = page.getByRole('button', { name: 'Next', exact: true });
+  await next.or(start).first().waitFor();
+  while (!(await start.isVisible())) await next.tap();
+  await start.tap();
+  await page.waitForURL(/#\/job\/.+\/.+\/.+/);
 }
 
 /** The packet of the job on the screen, kept beyond its browser; its logbook. */
@@ -113,13 +130,14 @@ test('the owner opens it twice and has one job, with the right piece and role, w
     expect(await page.getByRole('link', { name: /R. Sample – Perla/ }).count()).toBe(1);
     await page.getByText('Asked for, nothing measured yet').waitFor();
     await page.getByRole('link', { name: /R. Sample/ }).tap();
-    await page.getByRole('heading', { name: 'Tension shade' }).waitFor();
-    await page.getByRole('link', { name: 'All steps' }).first().tap();
-    await page.waitForURL(/#\/job\/[^/]+\/[^/]+$/);
-    await page.goto(`${page.url()}/A-C`);
+    await page.getByText('A canvas shop').waitFor();
+    await phone.open(`#/job/${job}/${pieceOf(passed.request)}/A-C`);
+    await readFirst(phone);
+    await phone.open(`#/job/${job}/${pieceOf(passed.request)}/A-C`);
+    await page.getByTestId('enter').tap();
     await new Installer(phone).type('91 13/16');
     await new Installer(phone).next();
-    await page.getByText('91 13/16').first().waitFor();
+    await new Installer(phone).movedFrom('A-C');
     const { path, logbook } = await send(phone, 'packet');
     passed.packet = path;
     expect(logbook.filter(({ who }) => who.role === 'owner')).toHaveLength(1);
@@ -204,6 +222,7 @@ test('the link leads the owner to that step and to nothing besides; the answer m
     expect(new Installer(phone).stepKey()).toBe('A-C');
     await shot(page, 'link-again-step');
     const before = page.url();
+    await page.getByTestId('enter').tap();
     await new Installer(phone).type('91 7/8');
     await new Installer(phone).next();
     // Other steps of the walk are open still; none of them was asked for.

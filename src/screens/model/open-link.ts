@@ -1,10 +1,10 @@
-import { firstAsked, type Step, stepsOf } from '../../core/guide/index.ts';
+import { firstAsked, type Step } from '../../core/guide/index.ts';
 import { fold } from '../../core/job/index.ts';
 import { type JobRequest, type Link, requestEntries } from '../../core/packet/link/index.ts';
 import { now } from '../../device/clock.ts';
 import { loadJob, openJob } from './open-job.ts';
 import type { Route } from './route.ts';
-import { store } from './services.ts';
+import { person, store } from './services.ts';
 
 /** Whether a job has any entry on this device. */
 export const isHere = async (job: string): Promise<boolean> => (await store().readJob(job)).entries.length > 0;
@@ -12,13 +12,19 @@ export const isHere = async (job: string): Promise<boolean> => (await store().re
 /** Begins the job a shop asked for, or goes on with it where it is here already. Throws StoreFailure. */
 export async function takeRequest(request: JobRequest): Promise<Route> {
   const { job } = request;
+  const isNew = !(await isHere(job));
   await store().importEntries(job, requestEntries(request), [], now());
   if (openJob.value?.id === job) await loadJob(job);
-  const { pieces, sheet } = await piecesOf(job);
+  if (isNew)
+    await store()
+      .settings.set('language.wish', request.language)
+      .catch(() => undefined);
+  // An owner begins with what to know first; whoever has measured before begins at the tape.
+  if (person.value.role === 'owner') return { at: 'job', job };
+  const { pieces } = await sheetOf(job);
   const [only] = pieces;
-  const first = only && pieces.length === 1 ? stepsOf(sheet, only.id) : [];
-  const untouched = first.every(({ state }) => state === 'open');
-  return only && untouched && first[0] ? { at: 'step', job, piece: only.id, step: first[0].key } : { at: 'job', job };
+  const first = pieces.length === 1 ? only?.walk[0] : undefined;
+  return only && first && isNew ? { at: 'step', job, piece: only.id, step: first } : { at: 'job', job };
 }
 
 export type AskTaken =
@@ -31,11 +37,7 @@ export async function takeAsk({ job, entries }: Extract<Link, { t: 'ask' }>['ask
   if (!(await isHere(job))) return { what: 'not-here' };
   const imported = await store().importEntries(job, entries, []);
   if (openJob.value?.id === job) await loadJob(job);
-  const { sheet } = await piecesOf(job);
-  return { what: 'taken', first: firstAsked(sheet), setAside: imported.setAside.length };
+  return { what: 'taken', first: firstAsked(await sheetOf(job)), setAside: imported.setAside.length };
 }
 
-async function piecesOf(job: string) {
-  const sheet = fold((await store().readJob(job)).entries);
-  return { sheet, pieces: sheet.pieces };
-}
+const sheetOf = async (job: string) => fold((await store().readJob(job)).entries);
