@@ -4,7 +4,7 @@ import { App } from './screens/App.tsx';
 import { startOutside } from './screens/model/outside.ts';
 import { readPadSettings } from './screens/model/pad-settings.ts';
 import { followAddress } from './screens/model/route.ts';
-import { startServices } from './screens/model/services.ts';
+import { speakAsPreferred, startServices } from './screens/model/services.ts';
 import { StartFailed } from './screens/StartFailed.tsx';
 import './screens/style.css';
 import './screens/parts/parts.css';
@@ -23,6 +23,7 @@ async function start(): Promise<void> {
     startOutside(store);
     render(<App />, root);
   } catch (error) {
+    await speakAsPreferred();
     render(<StartFailed code={error instanceof StoreFailure ? error.code : 'unknown'} />, root);
   }
 }

@@ -1,6 +1,7 @@
 import { details } from './en/details.ts';
+import { inLanguage } from './rooms.ts';
 
 /** The words about a job's own details, apart from the rest: they are seldom looked at. */
 export function sayDetails(): typeof details {
-  return details;
+  return inLanguage('details', details);
 }

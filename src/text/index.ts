@@ -1,9 +1,33 @@
-import { en } from './en/index.ts';
+import { signal } from '@preact/signals';
+import type { en } from './en/index.ts';
+import { type Language, language } from './language.ts';
+import { loadRooms } from './rooms.ts';
 
-/** Every word a person reads. English is the shape the other languages must have. */
+/** What the first screens say. English is the shape the other languages have: a text that is missing in one fails the build. */
 export type Catalogue = typeof en;
 
-/** The words in the person's language. */
+const loaders: Record<Language, () => Promise<Catalogue>> = {
+  en: () => import('./en/index.ts').then((m) => m.en),
+  es: () => import('./es/index.ts').then((m) => m.es),
+};
+
+const catalogue = signal<Catalogue | null>(null);
+
+/**
+ * Says everything in this language from now on. Resolves when the first screens can be shown in it; what the others say
+ * follows, and `roomsReady` waits for that.
+ */
+export async function speakIn(wished: Language): Promise<void> {
+  if (catalogue.value !== null && language.value === wished) return;
+  const words = await loaders[wished]();
+  catalogue.value = words;
+  language.value = wished;
+  if (typeof document !== 'undefined') document.documentElement.lang = wished;
+  loadRooms(wished);
+}
+
+/** The words in the person's language; only for code that runs after `speakIn`. */
 export function say(): Catalogue {
-  return en;
+  if (!catalogue.value) throw new Error('no language has been chosen yet');
+  return catalogue.value;
 }

@@ -1,9 +1,7 @@
-import { valueSpoken as en } from './en/spoken.ts';
+import { valueSpoken as english, type SpokenValue } from './en/spoken.ts';
+import { inLanguage } from './rooms.ts';
 
-export type { SpokenValue } from './en/spoken.ts';
+export type { SpokenValue };
 
-/** The language of what is spoken, for choosing a voice. */
-export const LANGUAGE = 'en';
-
-/** How a value is said aloud; apart from the other words, since few want it. */
-export const valueSpoken = en;
+/** How a value is said aloud, in the language of `language`; apart from the other words, since few want it. */
+export const valueSpoken = (value: SpokenValue): string => inLanguage('valueSpoken', english)(value);

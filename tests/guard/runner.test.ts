@@ -67,6 +67,12 @@ describe('what loads first', () => {
     expect(firstLoad(manifest)).toEqual(['assets/index.js', 'assets/shared.js', 'assets/other.js']);
   });
 
+  test('and what it waits for, such as the words of a language', () => {
+    const words = { 'text/en/index.ts': { file: 'assets/en.js', imports: ['_shared.js'] } };
+    expect(firstLoad({ ...manifest, ...words }, ['text/en/index.ts'])).toContain('assets/en.js');
+    expect(firstLoad({ ...manifest, ...words })).not.toContain('assets/en.js');
+  });
+
   test('without an entry, nothing', () => {
     expect(firstLoad({ 'a.ts': { file: 'a.js' } })).toEqual([]);
   });

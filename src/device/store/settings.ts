@@ -11,6 +11,8 @@ export const settingShapes = {
   place: z.object({ job: Id, piece: z.nullable(Id), step: z.nullable(z.union([Slot, Id])) }),
   units: z.object({ system: System, fraction: z.union([z.literal(8), z.literal(16), z.literal(32)]) }),
   theme: z.enum(['system', 'light', 'dark']),
+  /** By BCP 47; what the browser prefers where it was never chosen. */
+  language: z.enum(['en', 'es']),
   /** The hand that holds the phone, and the metric unit the length pad stands on. */
   'pad.hand': z.enum(['right', 'left']),
   'pad.unit': z.enum(['mm', 'cm', 'm']),

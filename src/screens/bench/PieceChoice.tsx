@@ -1,6 +1,7 @@
 import { gates } from '../../core/check/index.ts';
 import type { SheetPiece } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
+import { pieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { StateMark } from '../parts/marks.tsx';
 
@@ -23,7 +24,7 @@ export function PieceChoice({ job, piece, onChoose }: Props) {
           aria-pressed={one.id === piece}
           onClick={() => onChoose(one.id)}
         >
-          <strong>{one.name}</strong>
+          <strong>{pieceName(one)}</strong>
           <PieceState job={job} piece={one} />
         </button>
       ))}

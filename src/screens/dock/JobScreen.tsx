@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { nextOpen, stepsOf } from '../../core/guide/steps.ts';
 import type { SheetPiece } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
+import { pieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
 import { jobTitle } from '../model/words.ts';
@@ -66,7 +67,7 @@ function PieceSummary({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
   return (
     <section class="stack piece">
       <div class="row spread">
-        <h2>{piece.name}</h2>
+        <h2>{pieceName(piece)}</h2>
         <span class="number quiet">{words.progress(done, steps.length)}</span>
       </div>
       <progress class="walk-progress" max={steps.length} value={done}>

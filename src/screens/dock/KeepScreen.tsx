@@ -11,6 +11,7 @@ import { JobList } from '../parts/jobs/JobList.tsx';
 import { BackupSection } from '../parts/keep/BackupSection.tsx';
 import { DeleteJob } from '../parts/keep/DeleteJob.tsx';
 import { StorageUse } from '../parts/keep/StorageUse.tsx';
+import { LanguageField } from '../parts/LanguageField.tsx';
 import { InstallOffer } from '../parts/StorageWarning.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { UnitsField } from '../parts/UnitsField.tsx';
@@ -34,6 +35,11 @@ export function KeepScreen() {
             onChange={(e) => void choosePerson({ ...person.value, name: e.currentTarget.value.trim() })}
           />
         </label>
+      </section>
+      <section class="stack">
+        <h2>{words.language}</h2>
+        <LanguageField />
+        <p class="quiet small">{words.languageHelp}</p>
       </section>
       <section class="stack">
         <h2>{words.units}</h2>

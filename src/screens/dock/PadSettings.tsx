@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { ownVoice, watchVoices } from '../../device/speech.ts';
 import { canVibrate, pulse } from '../../device/vibrate.ts';
 import { say } from '../../text/index.ts';
-import { LANGUAGE } from '../../text/spoken.ts';
+import { language } from '../../text/language.ts';
 import { choosePad, padSettings } from '../model/pad-settings.ts';
 import { readBack } from '../model/read-back.ts';
 
@@ -60,7 +60,7 @@ export function PadSettings() {
 
 /** Whether the phone has a voice of its own; several systems know only a moment after they are asked. */
 function useOwnVoice(): boolean {
-  const look = (): boolean => ownVoice(LANGUAGE) !== null;
+  const look = (): boolean => ownVoice(language.value) !== null;
   const [has, setHas] = useState(look);
   useEffect(() => watchVoices(() => setHas(look())), []);
   return has;

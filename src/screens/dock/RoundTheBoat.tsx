@@ -1,6 +1,7 @@
 import { type RoundPoint, roundOf } from '../../core/check/index.ts';
 import type { SheetPiece } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
+import { pieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
 import { sureText } from '../model/sureness.ts';
@@ -18,7 +19,7 @@ export function RoundTheBoat({ job }: { job: OpenJob }) {
       <h2>{say().dock.leave.round}</h2>
       {rounds.map(({ piece, points }) => (
         <div key={piece.id} class="stack">
-          {rounds.length > 1 && <h3>{piece.name}</h3>}
+          {rounds.length > 1 && <h3>{pieceName(piece)}</h3>}
           <ul class="list">
             {points.map((point) => (
               <li key={point.point}>

@@ -4,6 +4,7 @@ import type { PointRole, Sheet, SheetPoint } from '../../core/job/index.ts';
 import { pieceWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
 import { sayWalk } from '../../text/walk.ts';
+import { pieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { wordsOfPoint } from './step-words.ts';
 
@@ -45,7 +46,7 @@ export function ShareMarks({ job, guide, onCancel, onDone }: Props) {
   const more = guide.points.filter(({ role }) => !LASTING.has(role));
   return (
     <section class="stack">
-      <h2>{words.question(pieces.map((piece) => piece.name).join(', '))}</h2>
+      <h2>{words.question(pieces.map(pieceName).join(', '))}</h2>
       <p class="quiet small">{words.help}</p>
       {naming ? (
         <>

@@ -3,6 +3,7 @@ import { tablesOf } from '../../core/guide/tables.ts';
 import type { Sheet } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
 import { sayWalk } from '../../text/walk.ts';
+import { pieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { type Change, routeHash } from '../model/route.ts';
 import { lengthText } from '../model/words.ts';
@@ -23,7 +24,8 @@ const marks: Record<StepState, Mark> = {
 /** All steps of a piece in walking order, each a tap away. */
 export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
   const steps = stepsOf(job.sheet, piece);
-  const name = job.sheet.pieces.find((candidate) => candidate.id === piece)?.name ?? '';
+  const declared = job.sheet.pieces.find((candidate) => candidate.id === piece);
+  const name = declared ? pieceName(declared) : '';
   return (
     <div class="page">
       <TopBar back={{ at: 'job', job: job.id }} title={name} />

@@ -1,6 +1,6 @@
 import type { JobSummary, Setting } from '../../device/store/index.ts';
 import { copyState } from './copy-state.ts';
-import { jobTitle } from './job-words.ts';
+import { jobTitle, pieceName } from './job-words.ts';
 
 export type JobOrder = Setting<'jobs.order'>;
 export const ORDERS = ['latest', 'need', 'customer', 'boat'] as const satisfies readonly JobOrder[];
@@ -37,7 +37,7 @@ const haystacks = new WeakMap<JobSummary, string>();
 function haystackOf(job: JobSummary): string {
   const known = haystacks.get(job);
   if (known !== undefined) return known;
-  const made = folded([jobTitle(job), job.customer, job.boat, ...job.pieces.map(({ name }) => name)].join(' '));
+  const made = folded([jobTitle(job), job.customer, job.boat, ...job.pieces.map(pieceName)].join(' '));
   haystacks.set(job, made);
   return made;
 }

@@ -1,5 +1,7 @@
-import type { Who } from '../../core/job/index.ts';
+import type { PieceKind, Who } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
+import { locale } from '../../text/language.ts';
+import { isKindsName } from '../../text/piece-names.ts';
 
 /** What a job is called: by its own name, otherwise by customer and boat. */
 export function jobTitle({ name, customer, boat }: Record<'name' | 'customer' | 'boat', string>): string {
@@ -9,11 +11,11 @@ export function jobTitle({ name, customer, boat }: Record<'name' | 'customer' | 
   return own || [customer, boat].filter(Boolean).join(' – ') || unnamed;
 }
 
-const dates = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' });
-
 export function dateText(iso: string): string {
   const date = new Date(iso);
-  return Number.isNaN(date.getTime()) ? iso : dates.format(date);
+  return Number.isNaN(date.getTime())
+    ? iso
+    : new Intl.DateTimeFormat(locale(), { dateStyle: 'medium', timeStyle: 'short' }).format(date);
 }
 
 export const whoText = (who: Who): string => who.name || say().general.roles[who.role];
@@ -22,5 +24,9 @@ export const whoText = (who: Who): string => who.name || say().general.roles[who
 export function bytesText(bytes: number): string {
   const units = ['B', 'kB', 'MB', 'GB'];
   const step = Math.min(units.length - 1, Math.floor(Math.log10(Math.max(1, bytes)) / 3));
-  return `${new Intl.NumberFormat(undefined, { maximumFractionDigits: 1 }).format(bytes / 1000 ** step)} ${units[step]}`;
+  return `${new Intl.NumberFormat(locale(), { maximumFractionDigits: 1 }).format(bytes / 1000 ** step)} ${units[step]}`;
 }
+
+/** A piece by the name somebody gave it, otherwise by its kind. */
+export const pieceName = ({ kind, name }: { kind: PieceKind; name: string }): string =>
+  name.trim() === '' || isKindsName(kind, name) ? say().general.pieceKinds[kind] : name;

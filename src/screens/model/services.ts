@@ -1,6 +1,8 @@
 import { computed, signal } from '@preact/signals';
 import type { Who } from '../../core/job/index.ts';
 import { openStore, type Setting, type Store } from '../../device/store/index.ts';
+import { speakIn } from '../../text/index.ts';
+import { type Language, languageAmong } from '../../text/language.ts';
 import { route } from './route.ts';
 
 const opened = signal<Store | null>(null);
@@ -28,14 +30,32 @@ export const device = signal('');
 
 /** Opens the store and reads what this device remembers. Throws StoreFailure. */
 export async function startServices(): Promise<Store> {
+  // The words the browser prefers are nearly always the right ones: they come while the store opens.
+  const likely = speakIn(preferred());
+  likely.catch(() => undefined);
   const ready = await openStore();
   const { settings } = ready;
   device.value = await ready.deviceId();
   person.value = (await settings.get('person')) ?? person.value;
   units.value = (await settings.get('units')) ?? units.value;
   showTheme((await settings.get('theme')) ?? 'system');
+  await likely;
+  await speakIn((await settings.get('language')) ?? preferred());
   opened.value = ready;
   return ready;
+}
+
+const preferred = (): Language => languageAmong(navigator.languages ?? [navigator.language]);
+
+/** For saying that there is no store to ask for the language. */
+export const speakAsPreferred = (): Promise<void> => speakIn(preferred());
+
+/** Says everything in another language from now on. */
+export async function chooseLanguage(choice: Language): Promise<void> {
+  const { loadPieceWordsIn } = await import('../../text/guides.ts');
+  await loadPieceWordsIn(choice);
+  await speakIn(choice);
+  await store().settings.set('language', choice);
 }
 
 function showTheme(choice: Setting<'theme'>): void {

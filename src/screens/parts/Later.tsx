@@ -1,6 +1,7 @@
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../../text/index.ts';
+import { roomsReady } from '../../text/rooms.ts';
 
 interface Props<P> {
   load: () => Promise<ComponentType<P>>;
@@ -12,7 +13,7 @@ const come = new WeakMap<object, unknown>();
 
 /** Brings a part before it is asked for, or when it is. */
 export async function bring<P>(load: Props<P>['load']): Promise<ComponentType<P>> {
-  const part = await load();
+  const [part] = await Promise.all([load(), roomsReady()]);
   come.set(load, part);
   return part;
 }

@@ -1,4 +1,5 @@
 import { sayShop } from '../../text/shop.ts';
+import { pieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
 import { FittingSection } from '../parts/fitting/FittingSection.tsx';
@@ -11,7 +12,7 @@ export function JobMore({ job }: { job: OpenJob }) {
     <section class="stack">
       {job.sheet.pieces.map((piece) => (
         <div key={piece.id} class="stack">
-          <h2>{piece.name}</h2>
+          <h2>{pieceName(piece)}</h2>
           <a class="button" href={routeHash({ at: 'sheet', job: job.id, piece: piece.id })}>
             {sayShop().paper.sheet}
           </a>

@@ -108,7 +108,7 @@ export const benchEngine = {
       `Nobody has measured it again. What was read stays; the shape, the drawings and the checks go by ${value} for ${name} until somebody does.`,
     useSure: 'Yes, count it so',
     readTwice: 'Read again, and the takes agree',
-    beliefs: (chance: number) =>
+    beliefs: (chance: number): string =>
       chance >= 0.95
         ? 'Almost certainly'
         : chance >= 0.7

@@ -19,7 +19,8 @@ export const dock = {
       pieces === 1 || cleared === pieces ? 'Clear to cut' : `Clear to cut: ${cleared} of ${pieces}`,
     voided: (voided: number, pieces: number) =>
       pieces === 1 ? 'No longer clear to cut' : `No longer clear to cut: ${voided} of ${pieces}`,
-    steps: (done: number, all: number) => (done === all ? `All ${all} steps` : `${done} of ${all} steps`),
+    steps: (done: number, all: number) =>
+      done === all ? (all === 1 ? 'The one step' : `All ${all} steps`) : `${done} of ${all} steps`,
     notSent: 'Not sent yet',
     changedSince: 'Changed since the last copy',
     copied: 'Copy made',
@@ -159,7 +160,7 @@ export const dock = {
   send: {
     heading: 'Send to the shop',
     what: (entries: number, photos: number) =>
-      `One file with everything: ${entries} entries and ${photos === 1 ? '1 photo' : `${photos} photos`}. It can be sent again at any time; nothing doubles.`,
+      `One file with everything: ${entries === 1 ? '1 entry' : `${entries} entries`} and ${photos === 1 ? '1 photo' : `${photos} photos`}. It can be sent again at any time; nothing doubles.`,
     prepare: 'Prepare the file',
     preparing: 'Preparing the file…',
     notBuilt: 'The file could not be made. Nothing is lost. Close other pages to free memory and come back here.',
@@ -183,6 +184,8 @@ export const dock = {
     storage: 'Storage',
     look: 'Look',
     themes: { system: 'As the phone', light: 'Light', dark: 'Dark' },
+    language: 'Language',
+    languageHelp: 'Of everything the app says. Names and notes stay as they were written.',
     units: 'Units for new jobs',
     install: 'Home screen',
     pad: 'Length pad',

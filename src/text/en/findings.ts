@@ -117,8 +117,10 @@ export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
   'choice-conflict': ({ names, numbers }) => conflicts[String(numbers.conflict)]?.() ?? names.join(', '),
   carried: ({ numbers }) =>
     numbers.why === 'loose'
-      ? `${numbers.entries} entries wait for the rest of their job.`
-      : `${numbers.entries} entries (${numbers.kind}) cannot be understood by this version. They are kept.`,
+      ? `${numbers.entries === 1 ? '1 entry waits for the rest of its' : `${numbers.entries} entries wait for the rest of their`} job.`
+      : numbers.entries === 1
+        ? `1 entry (${numbers.kind}) cannot be understood by this version. It is kept.`
+        : `${numbers.entries} entries (${numbers.kind}) cannot be understood by this version. They are kept.`,
   'reading-doubted': ({ names }) =>
     names.length === 1
       ? `${names[0]} does not fit the other readings. Read it again.`

@@ -1,3 +1,4 @@
+import { pieceNames } from '../piece-names.ts';
 export const general = {
   app: 'Tapetrue',
   tagline: 'Measured at the dock. Checked before you leave. Cut from at the bench.',
@@ -13,19 +14,7 @@ export const general = {
   undone: 'Taken back. It stays in the history.',
   loading: 'Reading what is stored…',
   demoMark: 'Demo: invented boat and people',
-  pieceKinds: {
-    'tension-shade': 'Tension shade',
-    'open-bow': 'Open-bow cover',
-    'cockpit-cover': 'Cockpit or stern cover',
-    'drop-curtain': 'Cockpit curtain',
-    'mooring-cover': 'Full mooring or trailering cover',
-    'enclosure-panel': 'Enclosure panel',
-    'folding-top': 'Folding-frame top',
-    'box-cover': 'Seat, helm, console or engine cover',
-    cushion: 'Cushion, bolster or carpet',
-    free: 'Something else',
-    table: 'Piece from a table',
-  },
+  pieceKinds: pieceNames.en,
   roles: { installer: 'Installer', owner: 'Owner', bench: 'Shop' },
   sides: {
     port: 'port',

@@ -10,7 +10,13 @@ export const jobs = {
     boat: 'By boat',
   },
   found: (found: number, all: number) =>
-    found === 0 ? 'No job with these words.' : found === all ? `${all} jobs` : `${found} of ${all} jobs`,
+    found === 0
+      ? 'No job with these words.'
+      : found === all
+        ? all === 1
+          ? '1 job'
+          : `${all} jobs`
+        : `${found} of ${all} jobs`,
   away: (count: number) => `${count} more ${count === 1 ? 'is' : 'are'} put away.`,
   tidy: 'Put jobs away',
   showAway: (count: number) => `Show ${count} put away`,

@@ -25,7 +25,7 @@ export const store = {
   saveCopyNow: 'Save a copy now',
   notOnlyCopy: 'This phone holds the only copy.',
   mayClear: (days: number) =>
-    `This browser may clear a site’s storage after a week without a visit. ${days} days left: send it, save a copy, or put the app on the home screen first.`,
+    `This browser may clear a site’s storage after a week without a visit. ${days === 1 ? '1 day' : `${days} days`} left: send it, save a copy, or put the app on the home screen first.`,
   installFirst:
     'Put the app on the home screen before you begin a job: there it gets storage of its own, and jobs begun here do not move by themselves.',
   install: 'Put it on the home screen',

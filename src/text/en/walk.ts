@@ -87,7 +87,8 @@ export const walk = {
       off: 'Taken off before anything was read there',
     },
     said: {
-      added: (label: string, asked: number) => `${label} is in. ${tapes(asked)} more to read.`,
+      added: (label: string, asked: number) =>
+        asked === 0 ? `${label} is in.` : `${label} is in. ${tapes(asked)} more to read.`,
       off: (label: string) => `${label} is off.`,
       ordered: (labels: string) => `The edge now runs ${labels}.`,
       moved: (label: string, now: string, to: readonly string[]) =>

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Face, turnedBy } from '../../../core/geometry/index.ts';
 import { sayBench } from '../../../text/bench.ts';
+import { pieceName } from '../../model/job-words.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { wordsOfPiece } from '../../model/words.ts';
 import { faceOfPiece, seenFrom } from '../../parts/drawing/face.ts';
@@ -58,7 +59,7 @@ export function BenchDrawing({ job, piece, lit }: { job: OpenJob; piece: string;
           width={width}
           height={height}
           role="img"
-          aria-label={words.label(declared?.name ?? '', scene.labels.length + scene.hidden)}
+          aria-label={words.label(declared ? pieceName(declared) : '', scene.labels.length + scene.hidden)}
         >
           <DrawnOvals scene={scene} />
           {now && <DrawnWay scene={scene} sheet={sheet} piece={piece} now={now} />}

@@ -17,7 +17,7 @@ export interface MadeFile {
 export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm): Promise<MadeFile | null> {
   const { dxfOf, fastenersCsv, pointsCsv, svgOf } = await import('../../../core/packet/drawing/index.ts');
   const { sketchPiece } = await import('../../../core/cloth/index.ts');
-  const { drawing: words } = await import('../../../text/en/drawing.ts');
+  const { sayDrawing } = await import('../../../text/drawing.ts');
   const { planOf } = await import('./plan-of.ts');
   const { sheet } = job;
   const placesOf = (id: string) => sketchPiece(sheet, id, adjustedPlaces(job.pieces.get(id))).places;
@@ -30,5 +30,5 @@ export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm):
   if (!plan) return null;
   if (form === 'svg') return file(svgOf(plan), `${piece.kind}.svg`, 'image/svg+xml');
   const unit = form === 'dxf-in' ? 'in' : 'mm';
-  return file(dxfOf(plan, unit, words.unit(unit)), `${piece.kind}-${unit}.dxf`, 'image/vnd.dxf');
+  return file(dxfOf(plan, unit, sayDrawing().unit(unit)), `${piece.kind}-${unit}.dxf`, 'image/vnd.dxf');
 }

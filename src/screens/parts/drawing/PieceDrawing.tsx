@@ -3,6 +3,7 @@ import type { PieceJudgement } from '../../../core/check/index.ts';
 import { type PieceSketch, sketchPiece } from '../../../core/cloth/index.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
+import { pieceName } from '../../model/job-words.ts';
 import { adjustedPlaces, surenessOf } from '../../model/sureness.ts';
 import { lengthText, pointLabel, readingName, wordsOfPiece } from '../../model/words.ts';
 import { AskedLine } from './AskedLine.tsx';
@@ -72,7 +73,7 @@ export function PieceDrawing(props: Props) {
 
 function describe({ sheet, asked, piece }: Props): string {
   const kind = sheet.pieces.find((p) => p.id === piece);
-  return asked ? say().dock.drawingAsks(readingName(asked, sheet)) : say().dock.drawingOf(kind?.name ?? '');
+  return asked ? say().dock.drawingAsks(readingName(asked, sheet)) : say().dock.drawingOf(kind ? pieceName(kind) : '');
 }
 
 /** What was taped from or to the asked points stands out; the rest stays faint, or thirty lines would hide the one. */

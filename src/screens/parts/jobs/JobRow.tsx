@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { JobSummary } from '../../../device/store/index.ts';
 import { say } from '../../../text/index.ts';
 import { copyState } from '../../model/copy-state.ts';
-import { dateText, jobTitle } from '../../model/job-words.ts';
+import { dateText, jobTitle, pieceName } from '../../model/job-words.ts';
 import { type Route, routeHash } from '../../model/route.ts';
 import { StateMark } from '../marks.tsx';
 
@@ -36,7 +36,7 @@ export function JobRow({ job, to, here = false, children }: Props) {
 function linesOf(job: JobSummary): { title: string; under: string } {
   const title = jobTitle(job);
   const more = [job.customer, job.boat].filter((name) => name !== '' && !title.includes(name));
-  const pieces = job.pieces.map(({ name }) => name).join(', ') || say().dock.jobs.noPiece;
+  const pieces = job.pieces.map(pieceName).join(', ') || say().dock.jobs.noPiece;
   return { title, under: [...more, pieces, job.lastAt ? dateText(job.lastAt) : ''].filter(Boolean).join(' · ') };
 }
 

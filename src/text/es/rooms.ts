@@ -1,0 +1,37 @@
+import type { Rooms } from '../rooms.ts';
+import { bench } from './bench.ts';
+import { details } from './details.ts';
+import { dockEdges } from './dock-edges.ts';
+import { dockThings } from './dock-things.ts';
+import { drawing } from './drawing.ts';
+import { findings } from './findings.ts';
+import { jobs } from './jobs.ts';
+import { keep } from './keep.ts';
+import { links } from './links.ts';
+import { photos } from './photos.ts';
+import { shop } from './shop.ts';
+import { slips } from './slips.ts';
+import { valueSpoken } from './spoken.ts';
+import { takeIn } from './take-in.ts';
+import { walk } from './walk.ts';
+import { withdraw } from './withdraw.ts';
+
+/** All that comes after the first screens. */
+export const rooms: Rooms = {
+  bench,
+  details,
+  dockEdges,
+  dockThings,
+  drawing,
+  findings,
+  jobs,
+  keep,
+  links,
+  photos,
+  shop,
+  slips,
+  takeIn,
+  valueSpoken,
+  walk,
+  withdraw,
+};

@@ -1,0 +1,64 @@
+import { signal } from '@preact/signals';
+import type { bench } from './en/bench.ts';
+import type { details } from './en/details.ts';
+import type { dockEdges } from './en/dock-edges.ts';
+import type { dockThings } from './en/dock-things.ts';
+import type { drawing } from './en/drawing.ts';
+import type { findings } from './en/findings.ts';
+import type { jobs } from './en/jobs.ts';
+import type { keep } from './en/keep.ts';
+import type { links } from './en/links.ts';
+import type { photos } from './en/photos.ts';
+import type { shop } from './en/shop.ts';
+import type { slips } from './en/slips.ts';
+import type { SpokenValue } from './en/spoken.ts';
+import type { takeIn } from './en/take-in.ts';
+import type { walk } from './en/walk.ts';
+import type { withdraw } from './en/withdraw.ts';
+import { type Language, language } from './language.ts';
+
+/** The words that come after the first screens, by room. */
+export interface Rooms {
+  bench: typeof bench;
+  details: typeof details;
+  dockEdges: typeof dockEdges;
+  dockThings: typeof dockThings;
+  drawing: typeof drawing;
+  findings: typeof findings;
+  jobs: typeof jobs;
+  keep: typeof keep;
+  links: typeof links;
+  photos: typeof photos;
+  shop: typeof shop;
+  slips: typeof slips;
+  takeIn: typeof takeIn;
+  valueSpoken: (value: SpokenValue) => string;
+  walk: typeof walk;
+  withdraw: typeof withdraw;
+}
+
+/** English travels with the screens that say it; the rooms of another language come together, once it is chosen. */
+const loaders: Partial<Record<Language, () => Promise<Rooms>>> = {
+  es: () => import('./es/rooms.ts').then((m) => m.rooms),
+};
+
+const loaded = signal<Partial<Record<Language, Rooms>>>({});
+let coming: Promise<void> = Promise.resolve();
+
+export function loadRooms(wished: Language): void {
+  const load = loaders[wished];
+  if (!load || loaded.value[wished]) return;
+  coming = load().then(
+    (rooms) => {
+      loaded.value = { ...loaded.value, [wished]: rooms };
+    },
+    () => undefined,
+  );
+}
+
+/** Resolves when the words of all rooms have come, or cannot come; then English stands in. */
+export const roomsReady = (): Promise<void> => coming;
+
+/** A room's words in the person's language; in English until they have come. */
+export const inLanguage = <K extends keyof Rooms>(room: K, english: Rooms[K]): Rooms[K] =>
+  loaded.value[language.value]?.[room] ?? english;
