@@ -5,10 +5,14 @@ import { dockEdges } from './dock-edges.ts';
 import { dockThings } from './dock-things.ts';
 import { drawing } from './drawing.ts';
 import { findings } from './findings.ts';
+import { glossary } from './glossary.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
+import { lessons } from './lessons.ts';
 import { links } from './links.ts';
+import { owner } from './owner.ts';
 import { photos } from './photos.ts';
+import { receipt } from './receipt.ts';
 import { shop } from './shop.ts';
 import { slips } from './slips.ts';
 import { valueSpoken } from './spoken.ts';
@@ -24,10 +28,14 @@ export const rooms: Rooms = {
   dockThings,
   drawing,
   findings,
+  glossary,
   jobs,
   keep,
+  lessons,
   links,
+  owner,
   photos,
+  receipt,
   shop,
   slips,
   takeIn,

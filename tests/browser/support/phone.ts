@@ -17,6 +17,8 @@ export interface PhoneOptions {
   readonly colorScheme?: 'light' | 'dark';
   /** How many times slower than this machine. */
   readonly slowdown?: number;
+  /** What the person reads, by BCP 47. */
+  readonly locale?: string;
   /** Faults that are what the test wants. */
   readonly allow?: readonly RegExp[];
 }
@@ -36,14 +38,14 @@ export interface Phone {
 }
 
 export async function openPhone(appUrl: string, options: PhoneOptions = {}): Promise<Phone> {
-  const { screen = 'phone', profile = newProfile(), colorScheme = 'light', allow = [] } = options;
+  const { screen = 'phone', profile = newProfile(), colorScheme = 'light', locale = 'en-US', allow = [] } = options;
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: chromiumPath(),
     headless: true,
     args: [...CHROMIUM_ARGS],
     acceptDownloads: true,
     colorScheme,
-    locale: 'en-US',
+    locale,
     ...SCREENS[screen],
   });
   const faults = await watchFaults(context, appUrl);

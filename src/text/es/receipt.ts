@@ -1,0 +1,27 @@
+import type * as english from '../en/receipt.ts';
+
+const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+export const receipt: typeof english.receipt = {
+  shared: 'Entregado',
+  downloaded: 'Guardado entre sus descargas',
+  what: 'Qué',
+  measurements: (n: number) => count(n, 'medida', 'medidas'),
+  photos: (n: number) => count(n, 'foto', 'fotos'),
+  answers: (n: number) => count(n, 'respuesta', 'respuestas'),
+  file: 'Archivo',
+  named: (name: string, size: string) => `${name} (${size})`,
+  whom: 'A quién',
+  shop: (shop: string, contact: string) => (contact === '' ? shop : `${shop}, ${contact}`),
+  chosen: 'a quien usted eligió en la lista del teléfono',
+  nobodyYet: 'todavía a nadie. Envíelo desde ahí al taller, como archivo adjunto.',
+  nobodyYetBut: (shop: string) => `todavía a nadie. Envíelo desde ahí a ${shop}.`,
+  when: 'Cuándo',
+  next: 'Qué pasa ahora',
+  steps: {
+    confirm: 'La aplicación no puede ver si llegó. Pida al taller que lo confirme.',
+    look: 'El taller mira cada número y cada foto. Si algo no queda claro, le manda unos pasos para repetir: abra aquí su archivo.',
+    keep: 'Deje sus marcas en el barco y este trabajo en el teléfono hasta que el taller diga que lo tiene todo.',
+    again: 'Puede volver a enviarlo cuando quiera. Nada se duplica.',
+  },
+};
