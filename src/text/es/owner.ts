@@ -126,6 +126,8 @@ export const owner: typeof english.owner = {
       'Es tan bueno como lo de casi todo el mundo. Tres lecturas dicen poco, así que nada cambia: se confía en usted como en cualquiera que mide por primera vez.',
     wider:
       'Es algo más de lo común, así que la aplicación da un poco más de espacio a sus números. Tal vez le pida leer algunos dos veces. Eso es todo.',
+    slipLeft:
+      'Una de ellas no concuerda, y ahora ya sabe cómo se ve un error así. Le pasa a todo el mundo; donde la aplicación vea uno, le pide leer otra vez.',
     onceMore: 'Practicar otra vez',
     toWork: 'Empezar a medir',
     toHome: 'Al resumen',
