@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import type { bench } from './en/bench.ts';
+import type { benchLinks } from './en/bench-links.ts';
 import type { details } from './en/details.ts';
 import type { dockEdges } from './en/dock-edges.ts';
 import type { dockThings } from './en/dock-things.ts';
@@ -24,6 +25,7 @@ import { type Language, language } from './language.ts';
 /** The words that come after the first screens, by room. */
 export interface Rooms {
   bench: typeof bench;
+  benchLinks: typeof benchLinks;
   details: typeof details;
   dockEdges: typeof dockEdges;
   dockThings: typeof dockThings;

@@ -2,10 +2,12 @@ import type * as english from '../en/bench.ts';
 import { benchCompare } from './bench-compare.ts';
 import { benchEngine } from './bench-engine.ts';
 import { benchHistory } from './bench-history.ts';
+import { benchMeasure } from './bench-measure.ts';
 
 /** What is read at the bench. */
 export const bench: typeof english.bench = {
   engine: benchEngine,
+  measure: benchMeasure,
   compare: benchCompare,
   drawings: {
     how: 'Cada archivo dice el trabajo, el estado y el sello. Abra el SVG en tamaño real; el DXF tiene una capa para cada tipo de línea.',
@@ -23,7 +25,7 @@ export const bench: typeof english.bench = {
   inbox: {
     title: 'Taller',
     jobs: 'Trabajos en este dispositivo',
-    drop: 'Arrastre un paquete o una tabla de lecturas a cualquier lugar de esta página, o abra uno aquí.',
+    drop: 'Arrastre un paquete o una tabla de lecturas a cualquier lugar de esta página, péguelo (o un enlace), o abra uno aquí.',
     letGo: 'Suelte para abrirlo.',
     empty: 'Todavía no hay trabajos. Un paquete que llega se abre aquí.',
     device: 'Este dispositivo',
@@ -38,7 +40,7 @@ export const bench: typeof english.bench = {
     doubts: (count: number) => (count === 1 ? '1 por revisar' : `${count} por revisar`),
     clear: 'Nada lo impide',
     undo: (what: string) => `Deshacer: ${what}`,
-    showOnPlan: 'Ver en el plano',
+    showOnPlan: 'Ver en el dibujo',
     letGo: 'Soltar',
     nothingSelected: 'Nada elegido. Toque una línea, un punto o una fila.',
     selectedReading: (name: string, what: string) => `${name}: ${what}`,
@@ -46,7 +48,7 @@ export const bench: typeof english.bench = {
     selectedFindings: (count: number) => (count === 1 ? '1 aviso habla de esto' : `${count} avisos hablan de esto`),
   },
   sections: {
-    plan: 'Plano',
+    plan: 'Dibujo',
     photo: 'Foto',
     decide: 'Decidir',
     limits: 'Se juzga con',
@@ -73,7 +75,29 @@ export const bench: typeof english.bench = {
     picture: 'Dibujado con las lecturas, sin ajustar: es un dibujo, no un patrón de corte.',
     label: (piece: string, readings: number) =>
       `${piece}, dibujado a escala con ${readings === 1 ? '1 lectura' : `${readings} lecturas`}. Las mismas lecturas están en la tabla.`,
-    heights: 'Con alturas',
+    view: 'Visto',
+    views: {
+      plan: 'Planta',
+      port: 'Alzado lateral',
+      starboard: 'Alzado lateral',
+      astern: 'Alzado de popa',
+      ahead: 'Alzado de proa',
+      turned: '3D',
+    },
+    seen: {
+      plan: 'proa ▲',
+      port: 'visto desde babor, ◀ proa',
+      starboard: 'visto desde estribor, proa ▶',
+      astern: 'visto desde popa, ◀ babor',
+      ahead: 'visto desde proa, babor ▶',
+      turned: 'arrastre para girar',
+    },
+    turning: 'La pieza en el espacio. Las flechas del teclado la giran.',
+    axes: { bow: 'proa', port: 'babor', up: 'arriba' },
+    turnLeft: 'Girar a la izquierda',
+    turnRight: 'Girar a la derecha',
+    turnUp: 'Inclinar hacia arriba',
+    turnDown: 'Inclinar hacia abajo',
     larger: 'Más grande',
     smaller: 'Más pequeño',
     whole: 'Pieza entera',
@@ -153,7 +177,7 @@ export const bench: typeof english.bench = {
     other: 'Otras fotos',
     at: (name: string) => `En ${name}`,
     large: (title: string) => `En grande: ${title}`,
-    backToPlan: 'Volver al plano',
+    backToPlan: 'Volver al dibujo',
     whole: 'Foto entera',
     move: 'Mover la foto',
     atPlaces: 'Escrito en la foto',

@@ -5,6 +5,7 @@ export const dock: typeof english.dock = {
     empty: 'Todavía no hay trabajos. Empiece uno, abra un paquete o mire primero la demostración.',
     begin: 'Nuevo trabajo',
     openPacket: 'Abrir un paquete o una tabla',
+    paste: 'Pegar un enlace o un paquete',
     demo: 'Cargar la demostración',
     keep: 'Este dispositivo',
     toBench: 'Al taller',
@@ -22,6 +23,7 @@ export const dock: typeof english.dock = {
       const steps = all === 1 ? 'paso' : 'pasos';
       return done === all ? `${all} ${steps}, todo hecho` : `${done} de ${all} ${steps}`;
     },
+    waiting: 'Pedido, todavía sin medir',
     notSent: 'Aún sin enviar',
     changedSince: 'Cambió después de la última copia',
     copied: 'Copia hecha',

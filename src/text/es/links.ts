@@ -41,6 +41,11 @@ export const links: typeof english.links = {
     here: 'Este trabajo ya está en este dispositivo. No se pierde ni se duplica nada.',
     private: 'Todo esto va en el enlace mismo. Nada llega al taller hasta que usted lo envíe.',
   },
+  paste: {
+    label: 'Pegue un enlace, un paquete o una tabla de lecturas',
+    open: 'Abrir lo pegado',
+    name: 'Pegado',
+  },
   ask: {
     title: 'El taller vuelve a pedir',
     notHere: 'El trabajo de este enlace no está en este teléfono.',

@@ -1,5 +1,6 @@
 import type { Rooms } from '../rooms.ts';
 import { bench } from './bench.ts';
+import { benchLinks } from './bench-links.ts';
 import { details } from './details.ts';
 import { dockEdges } from './dock-edges.ts';
 import { dockThings } from './dock-things.ts';
@@ -23,6 +24,7 @@ import { withdraw } from './withdraw.ts';
 /** All that comes after the first screens. */
 export const rooms: Rooms = {
   bench,
+  benchLinks,
   details,
   dockEdges,
   dockThings,

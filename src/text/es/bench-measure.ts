@@ -1,0 +1,53 @@
+import type * as english from '../en/bench-measure.ts';
+
+/** What the bench says of what is measured on the drawing. */
+export const benchMeasure: typeof english.benchMeasure = {
+  open: 'Medir',
+  close: 'Dejar de medir',
+  what: 'Qué se mide',
+  kinds: { distance: 'Distancia', edge: 'Contorno', angle: 'Ángulo', area: 'Área' },
+  how: {
+    distance: 'Toque dos puntos o sujetadores en el dibujo, o elíjalos aquí.',
+    edge: 'Toque un borde en el dibujo, o elíjalo aquí.',
+    angle: 'Toque un punto, la esquina y otro punto, o elíjalos aquí.',
+    area: 'La línea alrededor de la pieza, esquina por esquina.',
+  },
+  ends: { from: 'De', to: 'A', arm: 'Un lado hacia', corner: 'Esquina', other: 'Otro lado hacia', edge: 'Borde' },
+  choose: 'elija',
+  points: 'Puntos',
+  station: (run: string, number: number) => `${run}, n.º ${number}`,
+  rows: {
+    straight: 'En línea recta',
+    plan: 'En planta',
+    rise: 'En altura',
+    along: (run: string) => `A lo largo de ${run}, en la forma`,
+    taped: (run: string) => `A lo largo de ${run}, según la cinta`,
+    edge: 'De punto a punto por el borde',
+    edgeTaped: 'Todo, según la cinta',
+    angle: 'Ángulo',
+    area: 'Área',
+    planArea: 'Área en planta',
+    perimeter: 'Perímetro',
+    planPerimeter: 'Perímetro en planta',
+    round: 'Por sus bordes en el espacio',
+  },
+  within: (value: string) => `± ${value}`,
+  unsure: {
+    'not-adjusted': 'sin ajustar: sin incertidumbre',
+    'not-measured': 'pasa por un lugar que no es parte de la forma ajustada: sin incertidumbre',
+    floats: 'pasa por un punto que las lecturas dejan suelto: sin incertidumbre',
+    'not-level': 'ninguna lectura dice cómo está en el barco: sin incertidumbre',
+    'too-small': 'demasiado pequeño, o casi en línea, para un más o menos',
+  },
+  notPlaced: 'Uno de ellos todavía no tiene lugar en este dibujo.',
+  noOutline: 'La línea alrededor de esta pieza todavía no tiene lugar para todos sus puntos.',
+  crossed: 'La línea alrededor se cruza consigo misma: no tiene área.',
+  notes: {
+    within: '± al 95 %: 19 de cada 20 veces, según lo que hacen las cintas.',
+    bent: 'Una lectura no concuerda y tuerce la forma; el ± no sabe nada de eso.',
+    chords: 'Recto de punto a punto: una curva entre ellos es más larga.',
+    planArea: 'Visto desde arriba. No es el área de la lona.',
+    open: (from: string, to: string) => `Cerrado en línea recta de ${from} a ${to}, donde no se declaró borde.`,
+  },
+  units: { area: { metric: 'm²', imperial: 'ft²' } },
+};
