@@ -4,8 +4,9 @@ import type { benchLinks } from './en/bench-links.ts';
 import type { details } from './en/details.ts';
 import type { dockEdges } from './en/dock-edges.ts';
 import type { dockThings } from './en/dock-things.ts';
-import type { drawing } from './en/drawing.ts';
+import type { drawing, tiles } from './en/drawing.ts';
 import type { findings } from './en/findings.ts';
+import type { fitting } from './en/fitting.ts';
 import type { glossary } from './en/glossary.ts';
 import type { jobs } from './en/jobs.ts';
 import type { keep } from './en/keep.ts';
@@ -31,6 +32,7 @@ export interface Rooms {
   dockThings: typeof dockThings;
   drawing: typeof drawing;
   findings: typeof findings;
+  fitting: typeof fitting;
   glossary: typeof glossary;
   jobs: typeof jobs;
   keep: typeof keep;
@@ -42,6 +44,7 @@ export interface Rooms {
   shop: typeof shop;
   slips: typeof slips;
   takeIn: typeof takeIn;
+  tiles: typeof tiles;
   valueSpoken: (value: SpokenValue) => string;
   walk: typeof walk;
   withdraw: typeof withdraw;

@@ -37,7 +37,8 @@ export const benchLinks: typeof english.benchLinks = {
   },
   code: 'Código que lleva el enlace',
   codeHow: 'Apúntele con la cámara del teléfono.',
-  noCode: 'Este enlace es demasiado largo para un código que un teléfono pueda leer. Envíe el mensaje, o el archivo de paquete.',
+  noCode:
+    'Este enlace es demasiado largo para un código que un teléfono pueda leer. Envíe el mensaje, o el archivo de paquete.',
   tooMuch: 'Esto es demasiado para un enlace. Envíe el archivo de paquete.',
   long: 'Este enlace es largo, y algunos programas cortan los enlaces así. Un enlace cortado se rechaza; en ese caso envíe el archivo de paquete.',
   reach: {

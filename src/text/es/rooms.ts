@@ -4,8 +4,9 @@ import { benchLinks } from './bench-links.ts';
 import { details } from './details.ts';
 import { dockEdges } from './dock-edges.ts';
 import { dockThings } from './dock-things.ts';
-import { drawing } from './drawing.ts';
+import { drawing, tiles } from './drawing.ts';
 import { findings } from './findings.ts';
+import { fitting } from './fitting.ts';
 import { glossary } from './glossary.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
@@ -30,6 +31,7 @@ export const rooms: Rooms = {
   dockThings,
   drawing,
   findings,
+  fitting,
   glossary,
   jobs,
   keep,
@@ -41,6 +43,7 @@ export const rooms: Rooms = {
   shop,
   slips,
   takeIn,
+  tiles,
   valueSpoken,
   walk,
   withdraw,
