@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import type { bench } from './en/bench.ts';
 import type { benchLinks } from './en/bench-links.ts';
+import type { benchSheet } from './en/bench-sheet.ts';
 import type { details } from './en/details.ts';
 import type { dockEdges } from './en/dock-edges.ts';
 import type { dockThings } from './en/dock-things.ts';
@@ -27,6 +28,7 @@ import { type Language, language } from './language.ts';
 export interface Rooms {
   bench: typeof bench;
   benchLinks: typeof benchLinks;
+  benchSheet: typeof benchSheet;
   details: typeof details;
   dockEdges: typeof dockEdges;
   dockThings: typeof dockThings;

@@ -1,5 +1,6 @@
 import type { DrawingWords, TileWords } from '../../core/packet/drawing/index.ts';
 import { MOST_TILES } from '../../core/packet/drawing/tiles.ts';
+import { inchesToTheFoot } from '../scale.ts';
 
 /** What stands on a drawing that leaves the app. */
 export const drawing: DrawingWords = {
@@ -28,7 +29,10 @@ export const drawing: DrawingWords = {
   nameless: 'the shop',
   notCleared: 'NOT CLEARED TO CUT',
   demo: 'Demo: invented boat and people',
-  scale: (ratio, system) => (system === 'imperial' ? imperialScale(ratio) : `Scale 1:${ratio}`),
+  scale: (ratio, system) =>
+    ratio === 1
+      ? 'Full size, 1:1'
+      : `Scale ${system === 'imperial' ? `${inchesToTheFoot(ratio)} (1:${ratio})` : `1:${ratio}`}`,
 };
 
 /** What stands on the sheets of a piece printed in real size. */
@@ -58,15 +62,3 @@ export const tiles: TileWords = {
     }
   },
 };
-
-/** As the rules of the trade have it: so many inches to the foot. */
-function imperialScale(ratio: number): string {
-  if (ratio === 1) return 'Full size, 1:1';
-  const inches = 12 / ratio;
-  const [whole, sixteenths] = [Math.floor(inches), Math.round((inches % 1) * 16)];
-  const fraction = sixteenths === 0 ? '' : simple(sixteenths, 16);
-  return `Scale ${[whole || '', fraction].filter(Boolean).join(' ')} in = 1 ft (1:${ratio})`;
-}
-
-const simple = (over: number, under: number): string =>
-  over % 2 === 0 ? simple(over / 2, under / 2) : `${over}/${under}`;

@@ -12,6 +12,8 @@ export const bench: typeof english.bench = {
   drawings: {
     how: 'Cada archivo dice el trabajo, el estado y el sello. Abra el SVG en tamaño real; el DXF tiene una capa para cada tipo de línea.',
     notFlat: 'Esta pieza no es plana: su plano no es un patrón de corte. La lista de puntos los da en el espacio.',
+    sheet: 'Imprimir la hoja del trabajo',
+    tiles: 'Imprimir en tamaño real',
     svg: 'Plano en tamaño real (SVG)',
     dxf: (unit: string) => `Plano para CAD (DXF, ${unit})`,
     units: { in: 'pulgadas', mm: 'milímetros' },

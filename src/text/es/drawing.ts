@@ -1,5 +1,6 @@
 import type { DrawingWords, TileWords } from '../../core/packet/drawing/index.ts';
 import { MOST_TILES } from '../../core/packet/drawing/tiles.ts';
+import { inchesToTheFoot } from '../scale.ts';
 
 /** What stands on a drawing that leaves the app. */
 export const drawing: DrawingWords = {
@@ -28,6 +29,10 @@ export const drawing: DrawingWords = {
   nameless: 'el taller',
   notCleared: 'CORTE NO AUTORIZADO',
   demo: 'Demostración: barco y personas inventados',
+  scale: (ratio, system) =>
+    ratio === 1
+      ? 'Tamaño real, 1:1'
+      : `Escala ${system === 'imperial' ? `${inchesToTheFoot(ratio)} (1:${ratio})` : `1:${ratio}`}`,
 };
 
 /** What stands on the sheets of a piece printed in real size. */

@@ -1,6 +1,7 @@
 import type { Rooms } from '../rooms.ts';
 import { bench } from './bench.ts';
 import { benchLinks } from './bench-links.ts';
+import { benchSheet } from './bench-sheet.ts';
 import { details } from './details.ts';
 import { dockEdges } from './dock-edges.ts';
 import { dockThings } from './dock-things.ts';
@@ -26,6 +27,7 @@ import { withdraw } from './withdraw.ts';
 export const rooms: Rooms = {
   bench,
   benchLinks,
+  benchSheet,
   details,
   dockEdges,
   dockThings,

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { SheetPiece } from '../../../core/job/index.ts';
 import { type Drawing, factsOf, type Paper, scaledPlan, stateOfPiece } from '../../../core/packet/drawing/index.ts';
-import { drawing as drawingWords } from '../../../text/en/drawing.ts';
+import { sayDrawing } from '../../../text/drawing.ts';
 import { saySheet } from '../../../text/sheet.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import type { Route } from '../../model/route.ts';
@@ -64,8 +64,8 @@ function contentOf(known: Omit<SheetContent, 'facts' | 'plan'>): SheetContent {
   const room = { width: WIDTHS[paper], height: PLAN_HEIGHT };
   return {
     ...known,
-    facts: factsOf(job.sheet, piece.id, of, drawingWords),
-    plan: drawing && scaledPlan(drawing, room, drawingWords, (mm) => lengthText(mm, job.sheet)),
+    facts: factsOf(job.sheet, piece.id, of, sayDrawing()),
+    plan: drawing && scaledPlan(drawing, room, sayDrawing(), (mm) => lengthText(mm, job.sheet)),
   };
 }
 

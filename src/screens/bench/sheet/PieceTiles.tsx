@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { type Drawing, FEW_TILES, type Paper, tilePages, tilesFor } from '../../../core/packet/drawing/index.ts';
-import { tiles as tileWords } from '../../../text/en/drawing.ts';
+import { sayTiles } from '../../../text/drawing.ts';
 import { saySheet } from '../../../text/sheet.ts';
 import type { Route } from '../../model/route.ts';
 import { fitToScreen } from '../../paper/Pages.tsx';
@@ -26,7 +26,7 @@ export function PieceTiles({ drawing, judged, paper, back, controls }: Props) {
   const count = tiling?.tiles.length ?? 0;
   const waits = count > FEW_TILES && agreed !== count;
   const pages = useMemo(
-    () => (drawing && tiling && !waits ? tilePages(drawing, tiling, tileWords) : []),
+    () => (drawing && tiling && !waits ? tilePages(drawing, tiling, sayTiles()) : []),
     [drawing, tiling, waits],
   );
   return (
@@ -36,7 +36,7 @@ export function PieceTiles({ drawing, judged, paper, back, controls }: Props) {
         <p class="quiet">{words.tilesHow}</p>
         {controls}
         {!drawing && <p class="quiet">{judged ? words.nothing : words.making}</p>}
-        {offer && !offer.ok && <Banner tone="doubt">{tileWords.refused(offer)}</Banner>}
+        {offer && !offer.ok && <Banner tone="doubt">{sayTiles().refused(offer)}</Banner>}
         {tiling && <p data-testid="sheets">{waits ? words.many(count) : words.sheets(count)}</p>}
         {waits && (
           <button type="button" class="button main wide" onClick={() => setAgreed(count)} data-testid="show-all">

@@ -1,0 +1,77 @@
+import type * as english from '../en/bench-sheet.ts';
+
+/** What is printed at the bench: the job sheet of a piece, and a flat piece in real size. */
+export const benchSheet: typeof english.benchSheet = {
+  title: 'Hoja del trabajo',
+  tilesTitle: 'Tamaño real',
+  how: 'Una pieza en papel: su plano a escala, cada lectura, y si se puede cortar. Imprima al 100 %.',
+  tilesHow: 'Una pieza plana en hojas que se pegan entre sí. Imprima al 100 %, nunca ajustado a la página.',
+  noPiece: 'Esta pieza no está en el trabajo.',
+  paper: 'Papel',
+  papers: { a4: 'A4', letter: 'Carta' },
+  print: 'Imprimir',
+  making: 'Preparando la hoja…',
+  toTiles: 'Imprimir en tamaño real',
+  toSheet: 'Ver la hoja del trabajo',
+  sheets: (count: number) =>
+    count === 1 ? '1 hoja, y otra que dice cómo usarla.' : `${count} hojas, y una que dice cómo pegarlas.`,
+  many: (count: number) => `Es mucho papel: ${count} hojas que pegar. Un trazador lo hace en una.`,
+  showAll: (count: number) => `Mostrar las ${count} hojas`,
+  page: (page: number, of: number) => `Página ${page} de ${of}`,
+  job: 'Trabajo',
+  piece: 'Pieza',
+  kind: 'Tipo',
+  customer: 'Cliente',
+  boat: 'Barco',
+  place: 'Dónde',
+  measuredBy: 'Midió',
+  leftOut: (count: number) =>
+    count === 1
+      ? '1 valor no cabe en el plano y está en la tabla.'
+      : `${count} valores no caben en el plano y están en la tabla.`,
+  without: (names: string) =>
+    `Plano, puntos y diferencias se calculan sin esta lectura, que no concuerda con las otras: ${names}.`,
+  nothing: 'Todavía no hay nada que dibujar.',
+  decision: '¿Se puede cortar?',
+  basis: {
+    engine: 'Cada punto del que depende la lona está fijo, comprobado y dentro de lo que se necesita.',
+    rules: 'Autorizado solo por reglas: nadie ha calculado con qué precisión está cada punto.',
+  },
+  notCleared: 'Nadie ha autorizado el corte de esta pieza. No corte con esta hoja.',
+  voided: (who: string, when: string) =>
+    `${who} autorizó el corte (${when}), y algo cambió después. No corte con esta hoja.`,
+  standing: 'Avisos que siguen en pie',
+  noneStanding: 'No sigue en pie ningún aviso.',
+  accepted: 'Aceptado, y por qué',
+  because: (reason: string, who: string, when: string) => `${reason} (${who}, ${when})`,
+  allowances: 'Márgenes: del taller, no medidos',
+  allowance: {
+    hem: (width: string) => `Dobladillo ${width}`,
+    trim: (width: string) => `Se deja para recortar en la prueba ${width}`,
+    hollow: (share: string) => `Bordes entrantes en ${share} % de su largo`,
+  },
+  noAllowance: 'En este trabajo no hay ninguno. Cada número de esta hoja es como se midió; sume los suyos.',
+  allowanceApart: 'Ninguna lectura y ningún punto de esta hoja los incluye.',
+  readings: 'Lecturas',
+  columns: {
+    reading: 'Lectura',
+    takes: 'Tomas como se escribieron',
+    value: 'Valor',
+    residual: 'Forma menos lectura',
+    check: 'Qué la comprueba',
+    point: 'Punto',
+    within: 'Con precisión de',
+  },
+  leftOff: 'sin contar: no concuerda',
+  supposed: 'contada así por el taller',
+  points: 'Puntos',
+  edges: 'Bordes y sujetadores',
+  fastenersFrom: { cumulative: 'Desde el comienzo del borde:', gaps: 'Espacio antes de cada uno:' },
+  things: 'Obstáculos para la lona',
+  noThings: 'Nadie habló de obstáculos.',
+  answers: 'Respuestas',
+  cautions: 'Cuidado',
+  notes: 'Notas',
+  photos: 'Fotos',
+  photoMissing: 'no está en este dispositivo',
+};
