@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { termsIn, toldInWords } from '../../src/screens/parts/lesson/plain-words.ts';
+import { heldTogether, termsIn, toldInWords } from '../../src/screens/parts/lesson/plain-words.ts';
 import { sayGlossary } from '../../src/text/owner.ts';
 
 const terms = (text: string, kind?: string) => termsIn([text], kind);
@@ -28,6 +28,19 @@ describe('the trade’s words in a text', () => {
         ).toBe(text);
       }),
     );
+  });
+  it('take brackets and commas along, each once', () => {
+    const held = heldTogether(toldInWords('A (port mount, left), port/starboard'));
+    expect(held.map(({ before, text, after }) => [before, text, after].join('|'))).toEqual([
+      '|A |',
+      '(|port|',
+      '| |',
+      '|mount|,',
+      '| left), |',
+      '|port|/',
+      '||',
+      '|starboard|',
+    ]);
   });
   it('each have a name and an explanation', () => {
     const { names, terms: told } = sayGlossary();

@@ -3,27 +3,31 @@ import { useState } from 'preact/hooks';
 import { say } from '../../../text/index.ts';
 import { sayGlossary } from '../../../text/owner.ts';
 import { BoatFromAbove, isBoatPart } from './BoatFromAbove.tsx';
-import { type Term, termsIn, toldInWords } from './plain-words.ts';
+import { heldTogether, type Term, termsIn, toldInWords } from './plain-words.ts';
 
 /** A sentence whose trade's words can be tapped to see what they are. */
 export function PlainText({ text, kind, class: look }: { text: string; kind: string | undefined; class?: string }) {
   const [open, setOpen] = useState<Term | null>(null);
+  const told = heldTogether(toldInWords(text, kind));
   return (
     <>
       <p class={look}>
-        {toldInWords(text, kind).map(({ text: stretch, term }, i) =>
+        {told.map(({ before, text: stretch, after, term }, i) =>
           term === null ? (
-            heldTogether(stretch)
+            stretch
           ) : (
-            <button
-              key={`${i} ${term}`}
-              type="button"
-              class="plain-word"
-              aria-expanded={open === term}
-              onClick={() => setOpen(open === term ? null : term)}
-            >
-              {stretch}
-            </button>
+            <span key={`${i} ${term}`} class="held">
+              {before}
+              <button
+                type="button"
+                class="plain-word"
+                aria-expanded={open === term}
+                onClick={() => setOpen(open === term ? null : term)}
+              >
+                {stretch}
+              </button>
+              {after}
+            </span>
           ),
         )}
       </p>
@@ -31,9 +35,6 @@ export function PlainText({ text, kind, class: look }: { text: string; kind: str
     </>
   );
 }
-
-/** A bracket or comma stays on the line of the word it touches: a button is otherwise a place to break. U+2060 joins. */
-const heldTogether = (stretch: string): string => stretch.replace(/(?<=\S)$/u, '\u2060').replace(/^(?=\S)/u, '\u2060');
 
 /** The trade's words of a step, beneath it, where its own screen shows its texts. */
 export function WordsHere({ texts, kind }: { texts: readonly string[]; kind: string | undefined }) {

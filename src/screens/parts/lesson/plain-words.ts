@@ -34,3 +34,24 @@ export function toldInWords(text: string, kind?: string): Told[] {
 export const termsIn = (texts: readonly string[], kind?: string): Term[] => [
   ...new Set(texts.flatMap((text) => toldInWords(text, kind).flatMap(({ term }) => term ?? []))),
 ];
+
+const MARKS_BEFORE = /[^\s\p{L}\p{N}]+$/u;
+const MARKS_AFTER = /^[^\s\p{L}\p{N}]+/u;
+
+/** Brackets and commas go with the word they touch: beside a button a line may otherwise break. */
+export function heldTogether(told: readonly Told[]): (Told & { before: string; after: string })[] {
+  const held = told.map((stretch) => ({ ...stretch, before: '', after: '' }));
+  for (const [i, word] of held.entries()) {
+    if (word.term === null) continue;
+    const [left, right] = [held[i - 1], held[i + 1]];
+    if (left?.term === null) {
+      word.before = MARKS_BEFORE.exec(left.text)?.[0] ?? '';
+      left.text = left.text.slice(0, left.text.length - word.before.length);
+    }
+    if (right?.term === null) {
+      word.after = MARKS_AFTER.exec(right.text)?.[0] ?? '';
+      right.text = right.text.slice(word.after.length);
+    }
+  }
+  return held;
+}
