@@ -19,8 +19,6 @@ export const settingShapes = {
   /** How a reading that was accepted is answered. */
   vibrate: z.boolean(),
   'read-back': z.boolean(),
-  /** The language in which the latest shop asked to have a boat measured; where nobody has chosen one, it is what to begin with. */
-  'language.wish': Language,
   /** What the shop wrote the last time it asked somebody to measure. */
   'request.last': z.object({ shop: Line, contact: Line, language: Language, measurer: Measurer }),
   /** What the shop sets for itself; a new job takes it along. */

@@ -2,9 +2,10 @@ import { firstAsked, type Step } from '../../core/guide/index.ts';
 import { fold } from '../../core/job/index.ts';
 import { type JobRequest, type Link, requestEntries } from '../../core/packet/link/index.ts';
 import { now } from '../../device/clock.ts';
+import { languageAmong } from '../../text/language.ts';
 import { loadJob, openJob } from './open-job.ts';
 import type { Route } from './route.ts';
-import { person, store } from './services.ts';
+import { chooseLanguage, person, store } from './services.ts';
 
 /** Whether a job has any entry on this device. */
 export const isHere = async (job: string): Promise<boolean> => (await store().readJob(job)).entries.length > 0;
@@ -15,16 +16,20 @@ export async function takeRequest(request: JobRequest): Promise<Route> {
   const isNew = !(await isHere(job));
   await store().importEntries(job, requestEntries(request), [], now());
   if (openJob.value?.id === job) await loadJob(job);
-  if (isNew)
-    await store()
-      .settings.set('language.wish', request.language)
-      .catch(() => undefined);
+  if (isNew) await speakAsWished(request.language).catch(() => undefined);
   // An owner begins with what to know first; whoever has measured before begins at the tape.
   if (person.value.role === 'owner') return { at: 'job', job };
   const { pieces } = await sheetOf(job);
   const [only] = pieces;
   const first = pieces.length === 1 ? only?.walk[0] : undefined;
   return only && first && isNew ? { at: 'step', job, piece: only.id, step: first } : { at: 'job', job };
+}
+
+/** Where nobody has chosen a language on this device, the shop knows whom it asks. It can be changed under This device. */
+async function speakAsWished(wish: string): Promise<void> {
+  const spoken = languageAmong([wish]);
+  const isSpoken = wish.toLowerCase().split('-')[0] === spoken;
+  if (isSpoken && (await store().settings.get('language')) === null) await chooseLanguage(spoken);
 }
 
 export type AskTaken =
