@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { SheetPoint } from '../../src/core/job/index.ts';
-import type { Spot } from '../../src/screens/bench/drawing/scene.ts';
-import { heightsOf, withNames } from '../../src/screens/bench/drawing/spot-names.ts';
+import { heightsOf, type Spot, withNames } from '../../src/screens/bench/drawing/spot-names.ts';
 import { type Flat, nameSpot } from '../../src/screens/parts/drawing/project.ts';
 
 const WIDTH = 360;

@@ -1,4 +1,4 @@
-import type { Catalogue } from '../index.ts';
+import type { en } from '../en/index.ts';
 import { cautions } from './cautions.ts';
 import { demo } from './demo.ts';
 import { dock } from './dock.ts';
@@ -7,4 +7,4 @@ import { guide } from './guide.ts';
 import { length } from './length.ts';
 import { store } from './store.ts';
 
-export const es: Catalogue = { general, demo, dock, guide, cautions, length, store };
+export const es: typeof en = { general, demo, dock, guide, cautions, length, store };

@@ -1,4 +1,4 @@
-import type { Rooms } from '../rooms.ts';
+import type { Rooms } from '../room-words.ts';
 import { bench } from './bench.ts';
 import { benchLinks } from './bench-links.ts';
 import { benchSheet } from './bench-sheet.ts';

@@ -1,8 +1,9 @@
+import type { PieceKind } from '../../../src/core/job/index.ts';
 import { guideOf } from '../../../src/core/guide/pieces/index.ts';
 import { demoReadings } from '../../../src/screens/demo/demo-readings.ts';
 
 /** The guide of a piece; a missing one is a fault of the test. */
-export function guideNamed(kind: 'open-bow' | 'tension-shade') {
+export function guideNamed(kind: PieceKind) {
   const guide = guideOf(kind);
   if (!guide) throw new Error(`no guide ${kind}`);
   return guide;

@@ -1,7 +1,8 @@
 import { sayBench } from '../../../text/bench.ts';
 import type { Lit } from '../state/lit.ts';
 import type { Marked } from './marked.ts';
-import type { Scene, Spot } from './scene.ts';
+import type { Scene } from './scene.ts';
+import type { Spot } from './spot-names.ts';
 
 /** How sure each point is; under everything else, so that it covers nothing. */
 export function DrawnOvals({ scene }: { scene: Scene }) {

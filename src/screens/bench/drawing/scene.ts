@@ -7,7 +7,7 @@ import {
   stationsOn,
 } from '../../../core/cloth/index.ts';
 import { extentOf, offPlane, planeOf } from '../../../core/geometry/index.ts';
-import type { Sheet, SheetPoint, SheetReading, SheetRun } from '../../../core/job/index.ts';
+import type { Sheet, SheetReading, SheetRun } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { pointLabel } from '../../model/words.ts';
 import { type Flat, ground, nameSpot } from '../../parts/drawing/project.ts';
@@ -17,7 +17,7 @@ import type { Lit } from '../state/lit.ts';
 import { type Label, type Patch, placeLabels, type Wish } from './labels.ts';
 import type { Marked } from './marked.ts';
 import { type Oval, ovalsOf } from './ovals.ts';
-import { heightsOf, withNames } from './spot-names.ts';
+import { heightsOf, type Spot, withNames } from './spot-names.ts';
 import { type Frame, isTurned, projectionOf } from './views.ts';
 
 /** A dimension on the drawing: a line between points, or along an edge. */
@@ -26,22 +26,6 @@ export interface Line {
   along: Flat[];
   /** Along an edge, which is drawn anyway. */
   edge: boolean;
-}
-
-export interface Spot {
-  point: SheetPoint;
-  at: Flat;
-  /** Its name, with those of the points it hides; empty where another stands before it. */
-  label: string;
-  name: { x: number; y: number; anchor: 'start' | 'middle' | 'end' };
-  /** Height over the datum, as it is written, and where. */
-  height: string | null;
-  heightX: number;
-  heightY: number;
-  heightReading: string | null;
-  measured: boolean;
-  /** The readings do not fix it. */
-  floats: boolean;
 }
 
 /** A piece ready to be drawn, px. */

@@ -1,6 +1,23 @@
+import type { SheetPoint } from '../../../core/job/index.ts';
 import type { Flat } from '../../parts/drawing/project.ts';
 import { CHARACTER } from './labels.ts';
-import type { Spot } from './scene.ts';
+
+/** A point on the drawing, px. */
+export interface Spot {
+  point: SheetPoint;
+  at: Flat;
+  /** Its name, with those of the points it hides; empty where another stands before it. */
+  label: string;
+  name: { x: number; y: number; anchor: 'start' | 'middle' | 'end' };
+  /** Height over the datum, as it is written, and where. */
+  height: string | null;
+  heightX: number;
+  heightY: number;
+  heightReading: string | null;
+  measured: boolean;
+  /** The readings do not fix it. */
+  floats: boolean;
+}
 
 /** px; points nearer than this to each other share their names: from the side one often hides another. */
 const TOGETHER = 16;
