@@ -1,5 +1,5 @@
-import type { PieceKind } from '../../../src/core/job/index.ts';
 import { guideOf } from '../../../src/core/guide/pieces/index.ts';
+import type { PieceKind } from '../../../src/core/job/index.ts';
 import { demoReadings } from '../../../src/screens/demo/demo-readings.ts';
 
 /** The guide of a piece; a missing one is a fault of the test. */
