@@ -2,13 +2,16 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Setting } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
 import { jobs, readJobs } from '../model/jobs.ts';
-import { go, routeHash } from '../model/route.ts';
+import { go, type Route, routeHash } from '../model/route.ts';
 import { store } from '../model/services.ts';
 import { JobList } from '../parts/jobs/JobList.tsx';
 import { JobRow } from '../parts/jobs/JobRow.tsx';
-import { OpenFile } from '../parts/OpenFile.tsx';
+import { Later } from '../parts/Later.tsx';
 import { StorageWarning } from '../parts/StorageWarning.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
+
+const loadOpenFile = () => import('../parts/OpenFile.tsx').then((m) => m.OpenFile);
+const openFile = { onTaken: () => void readJobs(), open: (job: string): Route => ({ at: 'job', job }) };
 
 /** The first screen: the jobs on this device, and what can be begun. */
 export function JobsScreen() {
@@ -54,7 +57,7 @@ export function JobsScreen() {
           )}
         />
       </section>
-      <OpenFile onTaken={() => void readJobs()} open={(job) => ({ at: 'job', job })} />
+      <Later key="open" load={loadOpenFile} props={openFile} waiting={null} />
       {list?.every((job) => !job.demo) && (
         <button type="button" class="button plain" onClick={() => void loadDemo()}>
           {words.demo}

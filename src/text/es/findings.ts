@@ -2,7 +2,6 @@ import type { RuleKey } from '../../core/check/index.ts';
 import type { FindingFacts } from '../en/findings.ts';
 import { details } from './details.ts';
 import { edges } from './edges.ts';
-import { general } from './general.ts';
 
 const units: Record<string, string> = {
   mm: 'milímetros',
@@ -59,10 +58,18 @@ const known: Record<string, string> = {
   ...edges.pulls,
   ...edges.treatments,
   ...edges.yesNo,
-  ...general.fasteners,
-  ...general.presence,
-  ...general.lines,
-  ...general.manners,
+  // The same as in general.ts, which comes with the first screen and would be split for these few words.
+  eyelet: 'Ollao con cabo',
+  'track-end': 'Extremo de riel',
+  'zip-end': 'Extremo de cierre',
+  'strap-end': 'Extremo de correa',
+  there: 'Ya está en el barco',
+  planned: 'Por colocar',
+  cumulative: 'Todo desde un extremo',
+  gaps: 'De uno al siguiente',
+  'finished-edge': 'Borde terminado de la lona',
+  'fastener-line': 'Línea de los sujetadores',
+  'boat-edge': 'Borde del barco',
   'none-here': 'aquí no hay',
   'could-not': 'no se pudo medir',
 };
