@@ -1,6 +1,8 @@
 import type { bench } from './en/bench.ts';
 import type { benchLinks } from './en/bench-links.ts';
 import type { benchSheet } from './en/bench-sheet.ts';
+import type { cautions } from './en/cautions.ts';
+import type { demo } from './en/demo.ts';
 import type { details } from './en/details.ts';
 import type { dockEdges } from './en/dock-edges.ts';
 import type { dockThings } from './en/dock-things.ts';
@@ -8,8 +10,10 @@ import type { drawing, tiles } from './en/drawing.ts';
 import type { findings } from './en/findings.ts';
 import type { fitting } from './en/fitting.ts';
 import type { glossary } from './en/glossary.ts';
+import type { guide } from './en/guide.ts';
 import type { jobs } from './en/jobs.ts';
 import type { keep } from './en/keep.ts';
+import type { length } from './en/length.ts';
 import type { lessons } from './en/lessons.ts';
 import type { links } from './en/links.ts';
 import type { owner } from './en/owner.ts';
@@ -24,6 +28,10 @@ import type { withdraw } from './en/withdraw.ts';
 
 /** The words that come after the first screens, by room. */
 export interface Rooms {
+  demo: typeof demo;
+  length: typeof length;
+  guide: typeof guide;
+  cautions: typeof cautions;
   bench: typeof bench;
   benchLinks: typeof benchLinks;
   benchSheet: typeof benchSheet;

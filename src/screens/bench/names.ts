@@ -2,7 +2,7 @@ import type { Subject } from '../../core/check/index.ts';
 import type { Sheet, SheetQuestion, SheetReading } from '../../core/job/index.ts';
 import { sayBench } from '../../text/bench.ts';
 import { sayEdges } from '../../text/edges.ts';
-import { say } from '../../text/index.ts';
+import { sayGuide } from '../../text/guide.ts';
 import { sayShop } from '../../text/shop.ts';
 import { runTitle as nameOfRun, readingName, shotTitle, valueText, whoText, wordsOfPiece } from '../model/words.ts';
 
@@ -15,8 +15,8 @@ export const questionTitle = (sheet: Sheet, piece: string, slot: string): string
   wordsOfPiece(sheet, piece)?.questions[slot]?.title ?? slot;
 
 export function choiceText(sheet: Sheet, question: Pick<SheetQuestion, 'piece' | 'slot'>, choice: string): string {
-  if (choice === 'none-here') return say().guide.noneHere;
-  if (choice === 'could-not-tell') return say().guide.couldNotTell;
+  if (choice === 'none-here') return sayGuide().noneHere;
+  if (choice === 'could-not-tell') return sayGuide().couldNotTell;
   return wordsOfPiece(sheet, question.piece)?.questions[question.slot]?.choices[choice] ?? choice;
 }
 

@@ -3,13 +3,14 @@ import { guideOf } from '../../core/guide/pieces/index.ts';
 import type { PieceDeclaration, PieceKind } from '../../core/job/index.ts';
 import { nearestFraction } from '../../core/length/index.ts';
 import { uuid } from '../../device/clock.ts';
+import { sayDemo } from '../../text/demo.ts';
 import { say } from '../../text/index.ts';
 import { beginJob, type Deed, deed } from '../model/open-job.ts';
 import { demoReadings } from './demo-readings.ts';
 
 /** Invented boat, invented people: a shade measured whole, and a bow cover with two steps left and one slip in it. */
 export async function loadDemoJob(): Promise<string> {
-  const words = say().demo;
+  const words = sayDemo();
   return beginJob([
     deed('job.open', { name: words.name, system: 'imperial', fraction: 16, demo: true }),
     deed('job.detail', { field: 'customer', value: words.customer }),

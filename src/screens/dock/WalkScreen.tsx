@@ -1,6 +1,7 @@
 import { type Step, type StepState, stepsOf } from '../../core/guide/index.ts';
 import { tablesOf } from '../../core/guide/tables.ts';
 import type { Sheet } from '../../core/job/index.ts';
+import { sayGuide } from '../../text/guide.ts';
 import { say } from '../../text/index.ts';
 import { sayWalk } from '../../text/walk.ts';
 import { pieceName } from '../model/job-words.ts';
@@ -123,5 +124,5 @@ function stepValue(step: Step, sheet: Sheet, piece: string): string {
   if (step.on === 'run') return step.run.stations.length > 0 ? String(step.run.stations.length) : '';
   if (step.on === 'shot') return step.shot.photos.length > 0 ? String(step.shot.photos.length) : '';
   const { choice } = step.question;
-  return choice === null ? '' : (questionWords(sheet, piece, step.key)?.choices[choice] ?? say().guide.couldNotTell);
+  return choice === null ? '' : (questionWords(sheet, piece, step.key)?.choices[choice] ?? sayGuide().couldNotTell);
 }

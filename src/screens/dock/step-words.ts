@@ -1,6 +1,7 @@
 import { currentOf } from '../../core/guide/amend/index.ts';
 import type { Step } from '../../core/guide/index.ts';
 import type { Sheet, SheetPhoto, SheetPoint, SheetReading } from '../../core/job/index.ts';
+import { sayGuide } from '../../text/guide.ts';
 import type { PointWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
 import { pointLabel, readingName, runTitle, shotTitle, stringOf, wordsOfPiece } from '../model/words.ts';
@@ -32,7 +33,7 @@ export function readingInstruction(
   sheet: Sheet,
 ): { sentences: string[]; mistake: string | null } {
   const words = wordsOfPiece(sheet, reading.piece);
-  const guide = say().guide;
+  const guide = sayGuide();
   const own = reading.slot === null ? undefined : words?.readings?.[reading.slot];
   const told = reading.points.map((id) => {
     const known = wordsOfPoint(sheet, id);
@@ -67,7 +68,7 @@ export function wordsOfPoint(sheet: Sheet, id: string): PointWords | undefined {
   if (point.note !== undefined) return { name: point.note, where: '' };
   if (point.replaces !== undefined) {
     const before = wordsOfPoint(sheet, point.replaces);
-    return before && { ...before, name: say().guide.inPlaceOf(before.name) };
+    return before && { ...before, name: sayGuide().inPlaceOf(before.name) };
   }
   return point.slot === null ? undefined : wordsOfPiece(sheet, point.pieces[0] ?? '')?.points[point.slot];
 }

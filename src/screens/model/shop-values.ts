@@ -2,7 +2,7 @@ import { rangeOf, type ShopField, shopValue } from '../../core/check/shop-fields
 import type { ShopRules } from '../../core/job/index.ts';
 import { formatLength, type LengthUnit, parseLength } from '../../core/length/index.ts';
 import type { Setting } from '../../device/store/index.ts';
-import { say } from '../../text/index.ts';
+import { sayLength } from '../../text/length.ts';
 import { sayShop } from '../../text/shop.ts';
 
 type Units = Pick<Setting<'units'>, 'system'>;
@@ -42,7 +42,7 @@ export function readField(field: ShopField, text: string, units: Units): FieldRe
   if (quantity === 'length') {
     const unit: LengthUnit = units.system === 'metric' ? 'mm' : 'in';
     const read = parseLength(text, unit);
-    return read.ok ? { ok: true, value: read.mm } : { ok: false, why: say().length.refusals[read.why] };
+    return read.ok ? { ok: true, value: read.mm } : { ok: false, why: sayLength().refusals[read.why] };
   }
   const digits = /^\s*(\d+(?:[.,]\d+)?)\s*%?\s*$/.exec(text)?.[1]?.replace(',', '.');
   if (digits === undefined) return { ok: false, why: sayShop().notANumber };

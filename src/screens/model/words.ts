@@ -1,7 +1,9 @@
 import type { Sheet, SheetReading, SheetRun, TakeUnit } from '../../core/job/index.ts';
 import { formatLength, type LengthParts, type LengthUnit, parseLength } from '../../core/length/index.ts';
+import { sayGuide } from '../../text/guide.ts';
 import { pieceWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
+import { sayLength } from '../../text/length.ts';
 
 export { bytesText, dateText, jobTitle, whoText } from './job-words.ts';
 
@@ -32,14 +34,14 @@ export function readValue(text: string, kind: SheetReading['kind'], sheet: Pick<
   if (kind === 'lean') return readDegrees(text);
   const parsed = readLength(text, sheet);
   if (parsed.ok) return { ok: true, value: parsed.mm, unit: parsed.unit, parts: parsed.parts };
-  const { refusals, understood } = say().length;
+  const { refusals, understood } = sayLength();
   const refusal = [refusals[parsed.why], parsed.understood && understood(parsed.understood)].filter(Boolean).join(' ');
   return { ok: false, refusal };
 }
 
 function readDegrees(text: string): ReadValue {
   const [, sign, digits] = /^([-−]?) ?(\d{1,3}(?:[.,]\d+)?|[.,]\d+) ?(?:°|deg)?$/.exec(text.trim()) ?? [];
-  if (digits === undefined) return { ok: false, refusal: say().length.notDegrees };
+  if (digits === undefined) return { ok: false, refusal: sayLength().notDegrees };
   const degrees = Number(digits.replace(',', '.'));
   const negative = sign !== '' && degrees > 0;
   return {
@@ -58,12 +60,12 @@ export const maySigned = (kind: SheetReading['kind']): boolean => SIGNED.has(kin
 export function pointLabel(sheet: Pick<Sheet, 'points'>, id: string): string {
   const point = sheet.points.find((p) => p.id === id);
   if (!point) return '?';
-  return point.replacedBy === null ? point.label : say().guide.oldMark(point.label);
+  return point.replacedBy === null ? point.label : sayGuide().oldMark(point.label);
 }
 
 /** A reading by the names of its points: A–C, Height of A, Fastener 3. */
 export function readingName(reading: SheetReading, sheet: Sheet): string {
-  const words = say().guide.readingTitle;
+  const words = sayGuide().readingTitle;
   const labels = reading.points.map((id) => pointLabel(sheet, id));
   const [a, b] = labels;
   const own = reading.slot === null ? undefined : wordsOfPiece(sheet, reading.piece)?.readings?.[reading.slot];
@@ -100,13 +102,13 @@ export const wordsOfPiece = (sheet: Sheet, piece: string) =>
 export function shotTitle(sheet: Sheet, piece: string, slot: string): string {
   const shot = sheet.shots.find((one) => one.piece === piece && one.slot === slot);
   const told = wordsOfPiece(sheet, piece)?.shots[slot]?.title ?? shot?.note;
-  return told ?? (shot ? say().guide.picture(labelsOf(sheet, shot.points)) : slot);
+  return told ?? (shot ? sayGuide().picture(labelsOf(sheet, shot.points)) : slot);
 }
 
 /** An edge by its name, or by its points. */
 export function runTitle(sheet: Sheet, { piece, slot, note, points }: SheetRun): string {
   const told = slot === null ? undefined : wordsOfPiece(sheet, piece)?.runs[slot]?.title;
-  return told ?? note ?? say().guide.edge(labelsOf(sheet, points));
+  return told ?? note ?? sayGuide().edge(labelsOf(sheet, points));
 }
 
 export const labelsOf = (sheet: Sheet, points: readonly string[]): string =>

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { CAUTIONS } from '../../core/guide/cautions.ts';
 import type { Sheet } from '../../core/job/index.ts';
-import { say } from '../../text/index.ts';
+import { sayCautions } from '../../text/cautions.ts';
 import { sayOwner } from '../../text/owner.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { go, route } from '../model/route.ts';
@@ -144,7 +144,7 @@ function Careful({ sheet }: PageProps) {
         <li>{words.water}</li>
         {CAUTIONS.filter((caution) => caution !== 'drilling' && (always.has(caution) || named.has(caution))).map(
           (caution) => (
-            <li key={caution}>{say().cautions.texts[caution]}</li>
+            <li key={caution}>{sayCautions().texts[caution]}</li>
           ),
         )}
         <li>{words.noDrilling}</li>

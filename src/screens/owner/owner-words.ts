@@ -1,5 +1,5 @@
 import type { Sheet, SheetReading } from '../../core/job/index.ts';
-import { say } from '../../text/index.ts';
+import { sayGuide } from '../../text/guide.ts';
 import { sayOwner } from '../../text/owner.ts';
 import { readingInstruction, wordsOfPoint } from '../dock/step-words.ts';
 import { pointLabel, wordsOfPiece } from '../model/words.ts';
@@ -7,7 +7,7 @@ import { pointLabel, wordsOfPiece } from '../model/words.ts';
 /** A point with what it is and where on it: P2 (port edge, on the line you chose). */
 function spotOf(sheet: Sheet, id: string): string {
   const known = wordsOfPoint(sheet, id);
-  return say().guide.spot(pointLabel(sheet, id), [known?.name, known?.where]);
+  return sayGuide().spot(pointLabel(sheet, id), [known?.name, known?.where]);
 }
 
 /** What to do with the tape, in an owner's words where the trade's are short; the guide's own sentence where it has one. */

@@ -1,5 +1,5 @@
 import type { PaperStep } from '../../core/guide/again/index.ts';
-import { say } from '../../text/index.ts';
+import { sayGuide } from '../../text/guide.ts';
 import { sayShop } from '../../text/shop.ts';
 import { readingInstruction } from '../dock/step-words.ts';
 import { pointLabel, readingName, wordsOfPiece } from '../model/words.ts';
@@ -64,7 +64,7 @@ export function ReadingLine({ number, step, content }: { number: string; step: R
 
 /** How to tape it. Ends of a taut tape are told once, in the list of points. */
 function Told({ step: { reading }, content: { sheet } }: { step: ReadingStep; content: PaperContent }) {
-  const { hook, taut, spot } = say().guide;
+  const { hook, taut, spot } = sayGuide();
   const { sentences, mistake } = readingInstruction(reading, sheet);
   const own = reading.slot !== null && wordsOfPiece(sheet, reading.piece)?.readings?.[reading.slot];
   const [from, to] = reading.points.map((id) => pointLabel(sheet, id));

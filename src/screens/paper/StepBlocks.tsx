@@ -1,6 +1,7 @@
 import type { PaperStep } from '../../core/guide/again/index.ts';
 import { Closure } from '../../core/job/index.ts';
 import { sayEdges } from '../../text/edges.ts';
+import { sayGuide } from '../../text/guide.ts';
 import { say } from '../../text/index.ts';
 import { sayShop } from '../../text/shop.ts';
 import { questionWords, runWords, shotWords } from '../dock/step-words.ts';
@@ -27,7 +28,7 @@ export function QuestionBlock({ number, step, content }: Props<'question'>) {
           {choices.map((choice) => (
             <Box key={choice} label={words?.choices[choice] ?? choice} />
           ))}
-          <Box label={say().guide.couldNotTell} />
+          <Box label={sayGuide().couldNotTell} />
         </p>
         {step.question.words && (
           <p class="paper-fill">

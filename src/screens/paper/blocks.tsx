@@ -1,6 +1,6 @@
 import type { JSX } from 'preact';
 import type { PaperStep } from '../../core/guide/again/index.ts';
-import { say } from '../../text/index.ts';
+import { sayCautions } from '../../text/cautions.ts';
 import { sayShop } from '../../text/shop.ts';
 import { wordsOfPiece } from '../model/words.ts';
 import { EndBlock, HeadBlock, PointsBlock } from './HeadBlocks.tsx';
@@ -40,7 +40,7 @@ function before({ number, step, when }: PaperStep, last: PaperStep | undefined, 
     keep: true,
     show: () => (
       <p class="paper-caution">
-        <strong>{say().cautions.heading}:</strong> {say().cautions.texts[caution]}
+        <strong>{sayCautions().heading}:</strong> {sayCautions().texts[caution]}
       </p>
     ),
   }));

@@ -2,6 +2,8 @@ import type { Rooms } from '../room-words.ts';
 import { bench } from './bench.ts';
 import { benchLinks } from './bench-links.ts';
 import { benchSheet } from './bench-sheet.ts';
+import { cautions } from './cautions.ts';
+import { demo } from './demo.ts';
 import { details } from './details.ts';
 import { dockEdges } from './dock-edges.ts';
 import { dockThings } from './dock-things.ts';
@@ -9,8 +11,10 @@ import { drawing, tiles } from './drawing.ts';
 import { findings } from './findings.ts';
 import { fitting } from './fitting.ts';
 import { glossary } from './glossary.ts';
+import { guide } from './guide.ts';
 import { jobs } from './jobs.ts';
 import { keep } from './keep.ts';
+import { length } from './length.ts';
 import { lessons } from './lessons.ts';
 import { links } from './links.ts';
 import { owner } from './owner.ts';
@@ -25,6 +29,10 @@ import { withdraw } from './withdraw.ts';
 
 /** All that comes after the first screens. */
 export const rooms: Rooms = {
+  demo,
+  length,
+  guide,
+  cautions,
   bench,
   benchLinks,
   benchSheet,

@@ -1,6 +1,7 @@
 import { CAUTIONS } from '../../../core/guide/index.ts';
 import type { SheetPiece } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
+import { sayCautions } from '../../../text/cautions.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { dateText, whoText } from '../../model/words.ts';
@@ -58,7 +59,7 @@ export function CautionsSection({ piece }: { piece: SheetPiece }) {
     <Section at="cautions">
       <ul class="stack">
         {cautions.map((caution) => (
-          <li key={caution}>{say().cautions.texts[caution]}</li>
+          <li key={caution}>{sayCautions().texts[caution]}</li>
         ))}
       </ul>
     </Section>

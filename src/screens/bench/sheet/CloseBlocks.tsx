@@ -1,6 +1,7 @@
 import { CAUTIONS } from '../../../core/guide/index.ts';
 import type { Obstruction } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
+import { sayCautions } from '../../../text/cautions.ts';
 import { sayEdges } from '../../../text/edges.ts';
 import { say } from '../../../text/index.ts';
 import { saySheet } from '../../../text/sheet.ts';
@@ -60,7 +61,7 @@ export function answerBlocks({ job: { sheet }, piece }: SheetContent): Block[] {
 export function cautionBlocks({ piece }: SheetContent): Block[] {
   const keys = new Set(piece.cautions.flatMap((caution) => caution.keys));
   return CAUTIONS.filter((caution) => keys.has(caution)).map((caution) =>
-    plain(`caution ${caution}`, () => <p class="sheet-caution">{say().cautions.texts[caution]}</p>),
+    plain(`caution ${caution}`, () => <p class="sheet-caution">{sayCautions().texts[caution]}</p>),
   );
 }
 

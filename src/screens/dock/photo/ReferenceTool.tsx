@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { ReferenceKind, type Sheet } from '../../../core/job/index.ts';
-import { say } from '../../../text/index.ts';
+import { sayLength } from '../../../text/length.ts';
 import { sayPhotos } from '../../../text/photos.ts';
 import { lengthText, readLength } from '../../model/words.ts';
 
@@ -62,7 +62,7 @@ function HowLong(props: { kind: 'tape' | 'other'; sheet: Sheet; onReady: (refere
         <input value={typed} maxLength={40} inputMode="text" onInput={(event) => setTyped(event.currentTarget.value)} />
         <span class="quiet small" role="status">
           {length !== null && lengthText(length, sheet)}
-          {read && !read.ok && say().length.refusals[read.why]}
+          {read && !read.ok && sayLength().refusals[read.why]}
         </span>
       </label>
       <button type="submit" class="button main" disabled={!ready}>

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Caution } from '../../../core/guide/index.ts';
-import { say } from '../../../text/index.ts';
+import { sayCautions } from '../../../text/cautions.ts';
 import { Banner } from '../../parts/marks.tsx';
 
 /** Cautions understood since the app was opened: each is shown once a visit, at the step where it matters. */
@@ -9,7 +9,7 @@ const understood = new Set<Caution>();
 export function CautionNote({ cautions }: { cautions: readonly Caution[] }) {
   const [open, setOpen] = useState(() => cautions.filter((caution) => !understood.has(caution)));
   if (open.length === 0) return null;
-  const words = say().cautions;
+  const words = sayCautions();
   return (
     <Banner tone="stop">
       {open.map((caution) => (

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Finding } from '../../../core/check/index.ts';
 import type { Sheet, SheetQuestion } from '../../../core/job/index.ts';
+import { sayGuide } from '../../../text/guide.ts';
 import { say } from '../../../text/index.ts';
 import { findingsOn } from '../../model/findings.ts';
 import { act, judged, type OpenJob } from '../../model/open-job.ts';
@@ -33,7 +34,7 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
   };
   const before = question.choice === null ? answeredBefore(job.sheet, question) : null;
   const named = (choice: string): string =>
-    words?.choices[choice] ?? (choice === 'could-not-tell' ? say().guide.couldNotTell : choice);
+    words?.choices[choice] ?? (choice === 'could-not-tell' ? sayGuide().couldNotTell : choice);
   return (
     <StepLayout foot={<div class="row spread">{moves}</div>}>
       {head}
