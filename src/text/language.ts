@@ -16,8 +16,14 @@ export function languageAmong(wished: readonly string[]): Language {
   return 'en';
 }
 
+/** What the browser says the person reads; nothing where there is no browser. */
+const wished = (): readonly string[] =>
+  typeof navigator === 'undefined' ? [] : (navigator.languages ?? [navigator.language]);
+
+/** The language of the browser, as far as the app speaks it. */
+export const preferred = (): Language => languageAmong(wished());
+
 /** Numbers and dates as this person writes them: the language of the words, with the region the browser gives for it. */
 export function locale(): string {
-  const wished = typeof navigator === 'undefined' ? [] : (navigator.languages ?? []);
-  return wished.find((tag) => tag.toLowerCase().split('-')[0] === language.value) ?? language.value;
+  return wished().find((tag) => tag.toLowerCase().split('-')[0] === language.value) ?? language.value;
 }

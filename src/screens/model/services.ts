@@ -2,7 +2,7 @@ import { computed, signal } from '@preact/signals';
 import type { Who } from '../../core/job/index.ts';
 import { openStore, type Setting, type Store } from '../../device/store/index.ts';
 import { speakIn } from '../../text/index.ts';
-import { type Language, languageAmong } from '../../text/language.ts';
+import { type Language, preferred } from '../../text/language.ts';
 import { route } from './route.ts';
 
 const opened = signal<Store | null>(null);
@@ -44,8 +44,6 @@ export async function startServices(): Promise<Store> {
   opened.value = ready;
   return ready;
 }
-
-const preferred = (): Language => languageAmong(navigator.languages ?? [navigator.language]);
 
 /** For saying that there is no store to ask for the language. */
 export const speakAsPreferred = (): Promise<void> => speakIn(preferred());
