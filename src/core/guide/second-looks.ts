@@ -13,6 +13,9 @@ export interface SecondLook {
 /** Rules that want a reading read a second time. */
 const WANT_SECOND: ReadonlySet<string> = new Set(['missing-second-look', 'reading-unchecked', 'slip-unseen']);
 
+/** The finding doubts nothing that was read; a second look, whenever it comes, is all it wants. */
+export const wantsSecondLook = ({ rule }: Finding): boolean => WANT_SECOND.has(rule);
+
 /**
  * What an owner reads again after the round, piece by piece: every second look in walking order, then thirds in walking order,
  * so that nothing is read twice in a row where there is anything else to read. Made from what the check says of the

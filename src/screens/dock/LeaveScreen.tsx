@@ -5,6 +5,7 @@ import { say } from '../../text/index.ts';
 import { sayWalk } from '../../text/walk.ts';
 import { act, type OpenJob } from '../model/open-job.ts';
 import { go, type Route, routeHash } from '../model/route.ts';
+import { lookDue, looksDue } from '../model/second-looks.ts';
 import { dateText, pointLabel, whoText } from '../model/words.ts';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { GateLine } from '../parts/GateLine.tsx';
@@ -17,7 +18,8 @@ export function LeaveScreen({ job }: { job: OpenJob }) {
   const words = say().dock.leave;
   const { standing } = job.gates.leave;
   const must = standing.filter((finding) => finding.severity === 'stop');
-  const worth = standing.filter((finding) => finding.severity === 'doubt');
+  // What an owner is led through by itself is one line, not one for each.
+  const worth = standing.filter((finding) => finding.severity === 'doubt' && !isLookDue(finding));
   const accepted = job.findings.filter((finding) => finding.accepted !== null);
   const notes = job.findings.filter((finding) => finding.severity === 'note');
   return (
@@ -26,6 +28,7 @@ export function LeaveScreen({ job }: { job: OpenJob }) {
       <GateLine job={job} />
       <NoGuide job={job} />
       <Group heading={words.must} findings={must} job={job} />
+      <LooksDue job={job} />
       <NextTapes job={job} />
       <Group heading={words.worth} findings={worth} job={job} acceptable />
       <Group heading={words.accepted} findings={accepted} job={job} />
@@ -35,6 +38,25 @@ export function LeaveScreen({ job }: { job: OpenJob }) {
         {say().dock.job.send}
       </a>
     </div>
+  );
+}
+
+const isLookDue = ({ subjects }: Finding): boolean =>
+  subjects.some(({ on, id }) => on === 'reading' && lookDue(id) !== null);
+
+/** What an owner has read once only, or in two ways: led there from here, and free to send without it. */
+function LooksDue({ job }: { job: OpenJob }) {
+  const words = sayWalk().again;
+  const due = looksDue.value.length;
+  if (due === 0) return null;
+  return (
+    <section class="stack" data-testid="looks-due">
+      <h2>{words.heading}</h2>
+      <p>{words.due(due)}</p>
+      <a class="button wide" href={routeHash({ at: 'owner', job: job.id, page: 'again' })}>
+        {words.begin}
+      </a>
+    </section>
   );
 }
 

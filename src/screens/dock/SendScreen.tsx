@@ -2,7 +2,9 @@ import { useEffect, useState } from 'preact/hooks';
 import { now } from '../../device/clock.ts';
 import type { ShareOutcome } from '../../device/share.ts';
 import { say } from '../../text/index.ts';
+import { sayWalk } from '../../text/walk.ts';
 import type { OpenJob } from '../model/open-job.ts';
+import { looksDue } from '../model/second-looks.ts';
 import { handOver, preparePacket, type ReadyPacket } from '../model/send-out.ts';
 import { bytesText } from '../model/words.ts';
 import { Banner } from '../parts/marks.tsx';
@@ -16,6 +18,7 @@ export function SendScreen({ job }: { job: OpenJob }) {
   const [outcome, setOutcome] = useState<{ how: ShareOutcome; at: string } | null>(null);
   const words = say().dock.send;
   const state = job.entries.length;
+  const once = looksDue.value.length;
   useEffect(() => {
     let gone = false;
     setReady(null);
@@ -38,7 +41,9 @@ export function SendScreen({ job }: { job: OpenJob }) {
       <TopBar back={{ at: 'job', job: job.id }} title={words.heading} />
       <p>{words.what(job.entries.length, job.sheet.photos.length)}</p>
       <p class="quiet small">{words.privacy}</p>
-      {!job.gates.leave.clear && <Banner tone="doubt">{words.stands}</Banner>}
+      {!job.gates.leave.clear && (
+        <Banner tone="doubt">{once > 0 ? sayWalk().again.sendAll(once) : words.stands}</Banner>
+      )}
       {trouble && <Banner tone="stop">{words.notBuilt}</Banner>}
       <p aria-live="polite">{ready ? words.ready(ready.name, bytesText(ready.blob.size)) : words.preparing}</p>
       {ready && ready.missingPhotos > 0 && <Banner tone="doubt">{words.missingPhotos(ready.missingPhotos)}</Banner>}
@@ -55,6 +60,7 @@ export function SendScreen({ job }: { job: OpenJob }) {
         <Receipt
           sheet={job.sheet}
           how={outcome.how}
+          looks={once}
           file={{ name: ready.name, size: ready.blob.size }}
           at={outcome.at}
         />

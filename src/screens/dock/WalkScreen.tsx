@@ -7,6 +7,8 @@ import { sayWalk } from '../../text/walk.ts';
 import { pieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { type Change, routeHash } from '../model/route.ts';
+import { hidden } from '../model/second-looks.ts';
+import { actor } from '../model/services.ts';
 import { lengthText } from '../model/words.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { type Mark, StateMark } from '../parts/marks.tsx';
@@ -31,7 +33,7 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
     <div class="page">
       <TopBar back={{ at: 'job', job: job.id }} title={name} />
       <PieceDrawing judgement={job.pieces.get(piece)} sheet={job.sheet} piece={piece} width={360} height={280} />
-      <Tables job={job} piece={piece} />
+      {actor.value.role !== 'owner' && <Tables job={job} piece={piece} />}
       <Changes job={job} piece={piece} />
       {steps.length === 0 && <p>{sayWalk().change.nothingAsked}</p>}
       <a class="button" href={routeHash({ at: 'things', job: job.id, piece, thing: null })}>
@@ -59,7 +61,7 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
   );
 }
 
-/** Whole columns of readings, for whoever has the tape hooked already. */
+/** Whole columns of readings, for whoever has the tape hooked already. An owner reads one at a time, each afresh. */
 function Tables({ job, piece }: { job: OpenJob; piece: string }) {
   const words = sayWalk().table;
   const tables = tablesOf(job.sheet, piece);
@@ -120,7 +122,10 @@ function stateMark(step: Step, job: OpenJob): Mark {
 }
 
 function stepValue(step: Step, sheet: Sheet, piece: string): string {
-  if (step.on === 'reading') return step.reading.value === null ? '' : lengthText(step.reading.value, sheet);
+  if (step.on === 'reading')
+    return step.reading.value === null || hidden.value.has(step.reading.id)
+      ? ''
+      : lengthText(step.reading.value, sheet);
   if (step.on === 'run') return step.run.stations.length > 0 ? String(step.run.stations.length) : '';
   if (step.on === 'shot') return step.shot.photos.length > 0 ? String(step.shot.photos.length) : '';
   const { choice } = step.question;

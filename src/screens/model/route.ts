@@ -5,7 +5,7 @@ const CHANGES = ['points', 'reading', 'edge', 'picture'] as const;
 export type Change = (typeof CHANGES)[number];
 
 /** What an owner is told beside the steps. */
-const OWNER_PAGES = ['before', 'practice', 'marks'] as const;
+const OWNER_PAGES = ['before', 'practice', 'marks', 'again'] as const;
 export type OwnerPage = (typeof OWNER_PAGES)[number];
 
 /** Where the person is. It lives in the address, so that back, reload and a restart land at the same place. */

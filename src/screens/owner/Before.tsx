@@ -32,7 +32,7 @@ export function Before({ job }: { job: OpenJob }) {
         <span class="number quiet">{words.page(at + 1, pages.length)}</span>
       </TopBar>
       <div class="owner-read stack" aria-live="polite">
-        <Page sheet={job.sheet} />
+        <Page sheet={job.sheet} job={job} />
       </div>
       <div class="owner-foot stack">
         {last ? (
@@ -61,6 +61,7 @@ export function Before({ job }: { job: OpenJob }) {
 
 interface PageProps {
   sheet: Sheet;
+  job: OpenJob;
 }
 
 const Titled = ({ title, children }: { title: string; children: ComponentChildren }) => (
@@ -112,14 +113,15 @@ function Need() {
   );
 }
 
-function Time({ sheet }: PageProps) {
+function Time({ job }: PageProps) {
   const words = sayOwner().before.time;
-  const { minutes, open, marks } = progressOf(sheet).left;
+  const { minutes, open, marks, looks } = progressOf(job.sheet, job.findings).left;
   const parts = [
     open.reading > 0 && words.readings(open.reading),
     open.shot > 0 && words.shots(open.shot),
     open.question > 0 && words.questions(open.question),
     open.run > 0 && words.runs(open.run),
+    looks > 0 && words.looks(looks),
     marks && words.marks,
   ].filter((part) => part !== false);
   return (

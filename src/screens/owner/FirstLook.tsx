@@ -2,7 +2,7 @@ import type { Step } from '../../core/guide/index.ts';
 import type { Sheet, SheetReading } from '../../core/job/index.ts';
 import { sayLessons, sayOwner } from '../../text/owner.ts';
 import { StepLayout } from '../dock/step/StepLayout.tsx';
-import type { FirstProps } from '../dock/step/StepScreen.tsx';
+import type { FirstProps } from '../dock/step/step-props.ts';
 import { questionWords, runWords, shotWords } from '../dock/step-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
@@ -14,7 +14,7 @@ import { Framing } from './Framing.tsx';
 import { ownerInstruction } from './owner-words.ts';
 
 /** Before an answer is asked for: where on the boat, what to do in plain words, how it is held right and wrong. */
-export function FirstLook({ job, piece, step, head, moves, enter }: FirstProps) {
+export function FirstLook({ job, piece, step, head, moves, look, enter }: FirstProps) {
   const words = sayOwner().look;
   return (
     <StepLayout
@@ -28,6 +28,7 @@ export function FirstLook({ job, piece, step, head, moves, enter }: FirstProps) 
       }
     >
       {head}
+      {look && <p class="state note">{look.fromOtherEnd ? sayOwner().again.otherEnd : sayOwner().again.fresh}</p>}
       {step.on === 'shot' ? (
         <Framing job={job} piece={piece} shot={step.shot} />
       ) : (

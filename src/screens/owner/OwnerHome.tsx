@@ -6,6 +6,7 @@ import { stepTitle } from '../dock/step-words.ts';
 import { jobs, readJobs } from '../model/jobs.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { type Route, routeHash } from '../model/route.ts';
+import { looksDue } from '../model/second-looks.ts';
 import { actor, store } from '../model/services.ts';
 import { dateText, jobTitle } from '../model/words.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
@@ -19,7 +20,7 @@ const loadJob = () => import('../dock/JobScreen.tsx').then((m) => m.JobScreen);
 /** The owner's first screen: how far along, how long it still takes, and one button that goes on. */
 export function OwnerHome({ job }: { job: OpenJob }) {
   const [place, setPlace] = useState<Setting<'place'> | null>(null);
-  const [all, setAll] = useState(false);
+  const [more, setMore] = useState(false);
   useEffect(() => {
     void readJobs().catch(() => undefined);
     void store()
@@ -27,10 +28,11 @@ export function OwnerHome({ job }: { job: OpenJob }) {
       .then(setPlace, () => undefined);
   }, [job.id]);
   const { sheet } = job;
-  if (all || sheet.pieces.length === 0) return <Later key="all" load={loadJob} props={{ job }} />;
+  if (more || sheet.pieces.length === 0) return <Later key="all" load={loadJob} props={{ job }} />;
   const words = sayOwner().home;
-  const { steps, done, left } = progressOf(sheet);
+  const { steps, all: whole, done, left } = progressOf(sheet, job.findings);
   const next = whereToGoOn(sheet, place?.job === job.id ? place : null);
+  const looks = looksDue.value.length;
   const asked = steps.filter((step) => step.state === 'asked-again').length;
   const shown = next?.piece ?? sheet.pieces[0]?.id ?? '';
   return (
@@ -40,13 +42,13 @@ export function OwnerHome({ job }: { job: OpenJob }) {
       {sheet.request?.shop && <p>{words.asks(sheet.request.shop)}</p>}
       <section class="stack">
         <div class="row spread">
-          <h2>{words.progress(done, steps.length)}</h2>
-          <span>{next ? words.left(left.minutes) : ''}</span>
+          <h2>{words.progress(done, whole)}</h2>
+          <span>{left.minutes > 0 ? words.left(left.minutes) : ''}</span>
         </div>
-        <progress class="walk-progress" max={steps.length} value={done}>
-          {words.progress(done, steps.length)}
+        <progress class="walk-progress" max={whole} value={done}>
+          {words.progress(done, whole)}
         </progress>
-        <p class="quiet">{next ? words.stopping : words.allDone}</p>
+        <p class="quiet">{next || looks > 0 ? words.stopping : words.allDone}</p>
       </section>
       {asked > 0 && <p class="state doubt">{words.asked(asked)}</p>}
       {next && (
@@ -57,9 +59,14 @@ export function OwnerHome({ job }: { job: OpenJob }) {
           {done === 0 ? words.start : words.goOn(stepTitle(next.step, sheet))}
         </a>
       )}
+      {looks > 0 && (
+        <a class={`button wide ${next ? '' : 'main'}`} href={routeHash({ at: 'owner', job: job.id, page: 'again' })}>
+          {words.again(looks)}
+        </a>
+      )}
       <PieceDrawing judgement={job.pieces.get(shown)} sheet={sheet} piece={shown} width={360} height={190} />
-      <Ways job={job} finished={next === null} />
-      <button type="button" class="button plain" onClick={() => setAll(true)}>
+      <Ways job={job} finished={next === null && looks === 0} />
+      <button type="button" class="button plain" onClick={() => setMore(true)}>
         {words.more}
       </button>
     </div>

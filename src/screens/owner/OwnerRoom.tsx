@@ -5,8 +5,9 @@ import type { OpenJob } from '../model/open-job.ts';
 import type { Route } from '../model/route.ts';
 import { Later } from '../parts/Later.tsx';
 import { WithJob } from '../parts/WithJob.tsx';
+import { AgainScreen } from './AgainScreen.tsx';
 import { Before } from './Before.tsx';
-import { FirstLook, StepWords } from './FirstLook.tsx';
+import { led } from './led.ts';
 import { OwnerHome } from './OwnerHome.tsx';
 import { readTold, told } from './told.ts';
 
@@ -25,16 +26,11 @@ function OwnerScreen({ job, at }: { job: OpenJob; at: OfJob }) {
   useEffect(() => void readTold(), []);
   if (at.at === 'owner' && at.page === 'practice') return <Later key="practice" load={loadPractice} props={{ job }} />;
   if (at.at === 'owner' && at.page === 'marks') return <Later key="marks" load={loadMarks} props={{ job }} />;
+  if (at.at === 'owner' && at.page === 'again') return <AgainScreen job={job} />;
   if (at.at === 'owner') return <Before job={job} />;
   if (at.at !== 'step') return <OwnerHome job={job} />;
   if (told.value === null) return <p class="page quiet">{say().general.loading}</p>;
   if (!told.value.includes(job.id)) return <Before job={job} />;
   const { piece, step, photos = false } = at;
-  return (
-    <Later
-      key="step"
-      load={loadStep}
-      props={{ job, piece, stepKey: step, photos, first: FirstLook, beside: StepWords }}
-    />
-  );
+  return <Later key="step" load={loadStep} props={{ job, piece, stepKey: step, photos, led }} />;
 }

@@ -1,6 +1,7 @@
 import type { Finding } from '../../core/check/index.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
+import { lookDue } from '../model/second-looks.ts';
 import { sureText, worstSureness } from '../model/sureness.ts';
 import { Banner } from './marks.tsx';
 
@@ -53,10 +54,14 @@ const counted: Partial<Record<Finding['rule'], Counted>> = {
   'unlike-sister': 'second',
 };
 
+/** Two looks that differ are one more look to whoever is led through it. */
+const lookOf = ({ rule, subjects: [first] }: Finding): boolean =>
+  rule === 'takes-disagree' && first !== undefined && lookDue(first.id) !== null;
+
 function countParts(standing: readonly Finding[]): string[] {
   const counts = new Map<Counted, number>();
   for (const finding of standing) {
-    const key = counted[finding.rule] ?? 'other';
+    const key = lookOf(finding) ? 'second' : (counted[finding.rule] ?? 'other');
     counts.set(key, (counts.get(key) ?? 0) + 1);
   }
   return [...counts].map(([key, count]) => say().dock.leave.counts[key](count));

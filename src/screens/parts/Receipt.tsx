@@ -8,12 +8,14 @@ interface Props {
   sheet: Sheet;
   how: 'shared' | 'downloaded';
   file: { name: string; size: number };
+  /** Measurements that an owner was still to read again. */
+  looks: number;
   /** When it was handed over. */
   at: string;
 }
 
 /** What went out, to whom, when, and what happens next. To whom a phone's share sheet gave it, no page is told. */
-export function Receipt({ sheet, how, file, at }: Props) {
+export function Receipt({ sheet, how, file, looks, at }: Props) {
   const words = sayReceipt();
   const { shop = '', contact = '' } = sheet.request ?? {};
   const taken = sheet.readings.filter(({ value }) => value !== null).length;
@@ -44,6 +46,7 @@ export function Receipt({ sheet, how, file, at }: Props) {
             </div>
           ))}
         </dl>
+        {looks > 0 && <p>{words.once(looks)}</p>}
       </Banner>
       <h2>{words.next}</h2>
       <ul class="stack">

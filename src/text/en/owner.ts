@@ -5,9 +5,10 @@ export const owner = {
   home: {
     asks: (shop: string) => `${shop} asks you to measure.`,
     progress: (done: number, all: number) => `${done} of ${all} done`,
-    left: (minutes: number) => `About ${minutes} minutes left.`,
+    left: (minutes: number) => `About ${count(minutes, 'minute', 'minutes')} left.`,
     stopping: 'You may stop at any time. Everything is kept on this phone, and you come back to the same place.',
     allDone: 'Everything is there.',
+    again: (looks: number) => (looks === 1 ? 'Read one measurement once more' : `Read ${looks} measurements once more`),
     start: 'Start',
     goOn: (what: string) => `Go on: ${what}`,
     check: 'See what is left to settle',
@@ -53,12 +54,13 @@ export const owner = {
     },
     time: {
       title: 'How long it takes',
-      about: (minutes: number) => `About ${minutes} minutes. You may stop and come back.`,
+      about: (minutes: number) => `About ${count(minutes, 'minute', 'minutes')}. You may stop and come back.`,
       how: (parts: string) => `Worked out from ${parts}. A guess by habit, not a promise.`,
       readings: (n: number) => `${count(n, 'measurement', 'measurements')} at 2 minutes each`,
       shots: (n: number) => `${count(n, 'photo', 'photos')} at 2`,
       questions: (n: number) => `${count(n, 'question', 'questions')} at half a minute`,
       runs: (n: number) => `${count(n, 'row of fasteners', 'rows of fasteners')} at 5`,
+      looks: (n: number) => `${count(n, 'measurement', 'measurements')} once more at 1 1/2`,
       marks: '10 for the marks',
       and: (parts: readonly string[]) =>
         parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`,
@@ -124,6 +126,29 @@ export const owner = {
     toWork: 'Start measuring',
     toHome: 'To the overview',
   },
+  /** The looks after the round. */
+  again: {
+    second: 'Once more',
+    secondHow: [
+      'That was the first round. Now the important ones once more, where it can be done from the other end.',
+      'Not because you did it wrong: everybody misreads a tape now and then, and two looks show it before the cloth is cut.',
+      'You do not see what you read before, so that each look is a fresh one. Read the tape as if for the first time.',
+    ],
+    third: 'One last look',
+    thirdHow: [
+      'Nearly there. Where two looks are not quite alike, a third one settles it.',
+      'That happens to everybody. Take your time, and read the tape as if for the first time.',
+    ],
+    left: (looks: number) =>
+      looks === 1 ? 'One measurement. It takes a minute or two.' : `${looks} measurements, a minute or two each.`,
+    begin: 'Go on',
+    later: 'Later',
+    done: 'Read once more',
+    nothing: 'Everything that matters has been read once more. Thank you.',
+    goOn: 'Go on',
+    otherEnd: 'Once more, from the other end.',
+    fresh: 'Once more, afresh.',
+  },
   look: {
     where: 'Where',
     straight: (from: string, to: string) =>
@@ -141,7 +166,9 @@ export const owner = {
   frame: {
     heading: 'What should be in the picture',
     alt: (labels: string) =>
-      `The frame of a photo: ${labels} inside it, with room all round, and a sheet of paper beside.`,
+      labels === ''
+        ? 'The frame of a photo, with room all round, and a sheet of paper beside.'
+        : `The frame of a photo: ${labels} inside it, with room all round, and a sheet of paper beside.`,
     all: (labels: string) => `${labels} inside the frame, with a hand’s width of room all round.`,
     plain: 'The whole thing inside the frame, with a hand’s width of room all round.',
     paper: 'Lay a sheet of paper flat beside one of them. Its size is known, so the shop can judge the rest.',

@@ -8,6 +8,10 @@ export const receipt = {
   measurements: (n: number) => count(n, 'measurement', 'measurements'),
   photos: (n: number) => count(n, 'photo', 'photos'),
   answers: (n: number) => count(n, 'answer', 'answers'),
+  once: (looks: number) =>
+    looks === 1
+      ? 'One measurement was not read once more. The shop sees which.'
+      : `${looks} measurements were not read once more. The shop sees which.`,
   file: 'File',
   named: (name: string, size: string) => `${name} (${size})`,
   whom: 'To',

@@ -6,6 +6,24 @@ const tapes = (count: number): string => (count === 1 ? '1 tape' : `${count} tap
 
 /** Tables for serial work, and what a person changes about a piece while it is measured. */
 export const walk = {
+  /** To whoever reads again without what was read. */
+  again: {
+    please: 'Please look at the tape again and type what it says.',
+    pleaseAt: (names: readonly string[]) => `${listed(names)}: please look at the tape again and type what it says.`,
+    onceMore: (names: readonly string[]) => `${names[0] ?? ''}: one more look, please.`,
+    toShop: (names: readonly string[]) => `${names[0] ?? ''}: the looks differ. The shop will ask you about it.`,
+    left: (looks: number) => (looks === 1 ? 'the last one' : `${looks} to go`),
+    heading: 'To be read once more',
+    due: (looks: number) =>
+      looks === 1
+        ? 'One measurement should be read once more. You can send without it; the shop sees that, and may ask you.'
+        : `${looks} measurements should be read once more. You can send without that; the shop sees it, and may ask you.`,
+    begin: 'Read them once more',
+    sendAll: (looks: number) =>
+      looks === 1
+        ? 'One measurement has not been read once more yet. You can send it all the same; the shop sees it.'
+        : `${looks} measurements have not been read once more yet. You can send it all the same; the shop sees it.`,
+  },
   table: {
     heading: 'Tables',
     help: 'One hook, many points: a whole column in one go.',

@@ -9,6 +9,10 @@ export const receipt: typeof english.receipt = {
   measurements: (n: number) => count(n, 'medida', 'medidas'),
   photos: (n: number) => count(n, 'foto', 'fotos'),
   answers: (n: number) => count(n, 'respuesta', 'respuestas'),
+  once: (looks: number) =>
+    looks === 1
+      ? 'Una medida no se leyó una vez más. El taller ve cuál.'
+      : `${looks} medidas no se leyeron una vez más. El taller ve cuáles.`,
   file: 'Archivo',
   named: (name: string, size: string) => `${name} (${size})`,
   whom: 'A quién',

@@ -9,6 +9,25 @@ const listed = (parts: readonly string[]): string => {
 
 /** What a person changes about a piece while it is measured, and tables for serial work. */
 export const walk: typeof english.walk = {
+  again: {
+    please: 'Por favor, mire otra vez la cinta y escriba lo que dice.',
+    pleaseAt: (names: readonly string[]) =>
+      `${listed(names)}: por favor, mire otra vez la cinta y escriba lo que dice.`,
+    onceMore: (names: readonly string[]) => `${names[0] ?? ''}: léala una vez más, por favor.`,
+    toShop: (names: readonly string[]) =>
+      `${names[0] ?? ''}: las lecturas no coinciden. El taller le preguntará por ella.`,
+    left: (looks: number) => (looks === 1 ? 'la última' : `faltan ${looks}`),
+    heading: 'Para leer una vez más',
+    due: (looks: number) =>
+      looks === 1
+        ? 'Falta leer una medida una vez más. Puede enviar sin eso; el taller lo ve y tal vez le pregunte.'
+        : `Falta leer ${looks} medidas una vez más. Puede enviar sin eso; el taller lo ve y tal vez le pregunte.`,
+    begin: 'Leerlas una vez más',
+    sendAll: (looks: number) =>
+      looks === 1
+        ? 'Falta leer una medida una vez más. De todos modos puede enviarlo; el taller lo ve.'
+        : `Falta leer ${looks} medidas una vez más. De todos modos puede enviarlo; el taller lo ve.`,
+  },
   table: {
     heading: 'Tablas',
     help: 'La cinta se engancha una vez y se leen muchos puntos: una columna entera de corrido.',

@@ -17,7 +17,7 @@ describe('how long is left', () => {
       ...steps('question', 'open', 4),
       ...steps('run', 'open', 1),
     ]);
-    expect(left).toEqual({ minutes: 30, open: { reading: 8, shot: 2, question: 4, run: 1 }, marks: false });
+    expect(left).toEqual({ minutes: 30, open: { reading: 8, shot: 2, question: 4, run: 1 }, marks: false, looks: 0 });
   });
   it('has time for the marks before the first reading, and only then', () => {
     expect(timeLeft(steps('reading', 'open', 5))).toMatchObject({ minutes: 20, marks: true });

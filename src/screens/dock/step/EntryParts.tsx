@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import type { Finding } from '../../../core/check/index.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
+import { sayWalk } from '../../../text/walk.ts';
 import { maySigned, readingName } from '../../model/words.ts';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { StateMark } from '../../parts/marks.tsx';
@@ -50,6 +51,17 @@ export function EntryStrip({ entry, reading, sheet, speaking }: Props) {
       {!entry.refusal && speaking.length > 0 && !speaking.some((f) => SAYS_SO.has(f.rule)) && (
         <p>{words.readAgain(readingName(reading, sheet))}</p>
       )}
+    </div>
+  );
+}
+
+/** For whoever is led: to look again where the check doubts what was read, without a number, a name or a slip. */
+export function LookAgainStrip({ entry, again }: { entry: ReadingEntry; again: boolean }) {
+  return (
+    <div class="strip" role="status" aria-live="polite">
+      {entry.refusal && <StateMark mark="stop">{entry.refusal}</StateMark>}
+      {entry.left && <StateMark mark="doubt">{say().dock.step.notRecorded}</StateMark>}
+      {!entry.refusal && again && <StateMark mark="doubt">{sayWalk().again.please}</StateMark>}
     </div>
   );
 }

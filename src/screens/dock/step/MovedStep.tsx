@@ -5,6 +5,7 @@ import { sayWalk } from '../../../text/walk.ts';
 import { findingsOn } from '../../model/findings.ts';
 import { actAll } from '../../model/open-job.ts';
 import { go } from '../../model/route.ts';
+import { hidden } from '../../model/second-looks.ts';
 import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { Banner } from '../../parts/marks.tsx';
@@ -39,7 +40,9 @@ export function MovedStep({ job, piece, step, head, moves, mark }: StepProps<'re
         <FindingLine key={finding.id} finding={finding} sheet={sheet} />
       ))}
       <Answered reading={reading} />
-      <Takes reading={reading} sheet={sheet} disagreement={speaking.find((f) => f.rule === 'takes-disagree')} />
+      {!hidden.value.has(reading.id) && (
+        <Takes reading={reading} sheet={sheet} disagreement={speaking.find((f) => f.rule === 'takes-disagree')} />
+      )}
       <div class="step-drawing">
         <PieceDrawing
           judgement={job.pieces.get(piece)}

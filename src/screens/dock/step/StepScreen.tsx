@@ -1,10 +1,12 @@
-import type { ComponentType } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { firstAsked, nextAsked, nextOpen, type Step, stepsOf } from '../../../core/guide/index.ts';
+import type { SecondLook } from '../../../core/guide/second-looks.ts';
 import { keepScreenOn } from '../../../device/wake-lock.ts';
 import { say } from '../../../text/index.ts';
+import { sayWalk } from '../../../text/walk.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { go, routeHash } from '../../model/route.ts';
+import { fromOtherEnd, lookDue, looksDue } from '../../model/second-looks.ts';
 import { store } from '../../model/services.ts';
 import { Later } from '../../parts/Later.tsx';
 import { TopBar } from '../../parts/TopBar.tsx';
@@ -12,7 +14,7 @@ import { photosAt, stepTitle } from '../step-words.ts';
 import { QuestionStep } from './QuestionStep.tsx';
 import { ReadingStep } from './ReadingStep.tsx';
 import { StepHead } from './StepHead.tsx';
-import type { StepProps } from './step-props.ts';
+import type { Led, StepProps } from './step-props.ts';
 import { UndoButton } from './UndoButton.tsx';
 
 interface Props {
@@ -21,16 +23,8 @@ interface Props {
   stepKey: string;
   /** The pictures taken at the step, not the step itself. */
   photos: boolean;
-  /** What is shown of a step before its answer is asked for, where this person is shown something. */
-  first?: ComponentType<FirstProps> | undefined;
-  /** What stands at the head of a step besides what must be read first. again: back to what is shown first. */
-  beside?: ComponentType<{ job: OpenJob; step: Step; again: (() => void) | null }> | undefined;
-}
-
-/** enter: on to the answer. */
-export interface FirstProps extends Pick<StepProps<'reading'>, 'job' | 'piece' | 'head' | 'moves'> {
-  step: Step;
-  enter: () => void;
+  /** What this person is led by; nobody leads an installer. */
+  led?: Led | undefined;
 }
 
 const loadPhotos = () => import('../photo/StepPhotos.tsx').then((m) => m.StepPhotos);
@@ -38,11 +32,12 @@ const loadPhotos = () => import('../photo/StepPhotos.tsx').then((m) => m.StepPho
 const loadFittings = () => import('../../parts/fitting/FittingsHere.tsx').then((m) => m.FittingsHere);
 
 /** One stop on the walk. */
-export function StepScreen({ job, piece, stepKey, photos, first, beside }: Props) {
+export function StepScreen({ job, piece, stepKey, photos, led }: Props) {
   const [entered, enter] = useState<string | null>(null);
   const steps = stepsOf(job.sheet, piece);
   const at = steps.findIndex((step) => step.key === stepKey);
   const step = steps[at];
+  const look = useLook(step);
   const answering = useRef<string | null>(null);
   useEffect(() => keepScreenOn(), []);
   useEffect(() => {
@@ -56,34 +51,61 @@ export function StepScreen({ job, piece, stepKey, photos, first, beside }: Props
     return <Later key={`photos ${step.key}`} load={loadPhotos} props={{ job, piece, step }} />;
   // Whoever came to answer the shop is led to what else it asks and to nothing besides; it is answered by the first look.
   if (step.state === 'asked-again') answering.current = stepKey;
-  const onward = (): void => {
-    const asked = answering.current === stepKey;
-    const next = asked ? nextAsked(steps, at) : nextOpen(steps, at);
-    const beyond = asked ? firstAsked(job.sheet, piece) : null;
-    if (next && next.key !== step.key) go({ at: 'step', job: job.id, piece, step: next.key });
-    else if (beyond) go({ at: 'step', job: job.id, piece: beyond.piece, step: beyond.step.key });
-    else go({ at: 'leave', job: job.id });
-  };
+  const onward = (): void => onwardFrom({ job, piece, steps, at, led, look, asked: answering.current === stepKey });
   const aside = (offset: number): void => {
     const other = steps[at + offset];
     if (other) go({ at: 'step', job: job.id, piece, step: other.key });
     else go({ at: 'walk', job: job.id, piece });
   };
-  const { head, First } = whatComesFirst({ job, step, first, beside, entered, enter });
-  const moves = <Moves {...{ job, piece, step, beside: aside }} />;
+  const asks = step.on === 'reading' && look?.fromOtherEnd ? { ...step, reading: fromOtherEnd(step.reading) } : step;
+  const { head, First } = whatComesFirst({ job, step: asks, led, entered, enter });
+  const moves =
+    led && look ? (
+      <LookMoves later={() => led.leaveForLater(look)} />
+    ) : (
+      <Moves {...{ job, piece, step, beside: aside }} />
+    );
+  const common = { job, piece, step: asks, head, moves, look };
   return (
     <div class="page step">
-      <StepTop job={job} piece={piece} steps={steps} at={at} />
+      <StepTop job={job} piece={piece} steps={steps} at={at} look={look} />
       {First ? (
-        <First key={`first ${step.key}`} {...{ job, piece, step, head, moves }} enter={() => enter(step.key)} />
+        <First key={`first ${step.key}`} {...common} enter={() => enter(step.key)} />
       ) : (
-        <StepBody key={step.key} {...{ job, piece, step, onward, head, moves }} />
+        <StepBody key={step.key} {...common} led={led} onward={onward} />
       )}
     </div>
   );
 }
 
-interface Opening extends Pick<Props, 'job' | 'first' | 'beside'> {
+interface From extends Pick<Props, 'job' | 'piece' | 'led'> {
+  steps: readonly Step[];
+  at: number;
+  look: SecondLook | null;
+  /** The shop asked for this step again. */
+  asked: boolean;
+}
+
+function onwardFrom({ job, piece, steps, at, led, look, asked }: From): void {
+  const step = steps[at]?.key ?? '';
+  const next = look ? null : asked ? nextAsked(steps, at) : nextOpen(steps, at);
+  const beyond = asked ? firstAsked(job.sheet, piece) : null;
+  if (next && next.key !== step) go({ at: 'step', job: job.id, piece, step: next.key });
+  else if (beyond) go({ at: 'step', job: job.id, piece: beyond.piece, step: beyond.step.key });
+  else if (led) led.goOn({ piece, step, look });
+  else go({ at: 'leave', job: job.id });
+}
+
+/** The look that is due at a step when it is come to; it stays one when it has been taken, until the step is left. */
+function useLook(step: Step | undefined): SecondLook | null {
+  const looking = useRef<SecondLook | null>(null);
+  const reading = step?.on === 'reading' ? step.reading.id : '';
+  const due = lookDue(reading);
+  if (due) looking.current = due;
+  return looking.current?.reading === reading ? looking.current : null;
+}
+
+interface Opening extends Pick<Props, 'job' | 'led'> {
   step: Step;
   /** The step whose answer is being asked for already. */
   entered: string | null;
@@ -91,10 +113,12 @@ interface Opening extends Pick<Props, 'job' | 'first' | 'beside'> {
 }
 
 /** The head of a step, and what is shown in its place before the answer is asked for. */
-function whatComesFirst({ job, step, first, beside: Beside, entered, enter }: Opening) {
-  const wants = step.on !== 'question' && (step.state === 'open' || step.state === 'asked-again');
-  const First = wants && entered !== step.key ? first : undefined;
-  const again = first && wants && !First ? () => enter(null) : null;
+function whatComesFirst({ job, step, led, entered, enter }: Opening) {
+  const due = step.on === 'reading' && lookDue(step.reading.id) !== null;
+  const wants = step.on !== 'question' && (step.state === 'open' || step.state === 'asked-again' || due);
+  const First = wants && entered !== step.key ? led?.First : undefined;
+  const again = led && wants && !First ? () => enter(null) : null;
+  const Beside = led?.Beside;
   const head = (
     <>
       <StepHead step={step} />
@@ -129,6 +153,19 @@ function Moves(props: { job: OpenJob; piece: string; step: Step; beside: (offset
   );
 }
 
+/** Beside a look after the first: undo, and leaving it for later. The steps beside it show what was read. */
+function LookMoves({ later }: { later: () => void }) {
+  return (
+    <>
+      <span />
+      <UndoButton />
+      <button type="button" class="button plain" onClick={later}>
+        {say().dock.step.skip}
+      </button>
+    </>
+  );
+}
+
 function StepBody({ step, ...rest }: Omit<StepProps<'reading'>, 'step'> & { step: Step }) {
   switch (step.on) {
     case 'reading':
@@ -142,10 +179,22 @@ function StepBody({ step, ...rest }: Omit<StepProps<'reading'>, 'step'> & { step
   }
 }
 
-function StepTop({ job, piece, steps, at }: { job: OpenJob; piece: string; steps: readonly Step[]; at: number }) {
+interface TopProps extends Pick<Props, 'job' | 'piece'> {
+  steps: readonly Step[];
+  at: number;
+  look: SecondLook | null;
+}
+
+function StepTop({ job, piece, steps, at, look }: TopProps) {
   const words = say().dock.step;
   const step = steps[at];
   const stops = job.findings.filter((f) => f.severity === 'stop' && f.piece === piece && !isMissing(f.rule)).length;
+  if (look)
+    return (
+      <TopBar back={{ at: 'job', job: job.id }} title={step ? stepTitle(step, job.sheet) : ''}>
+        <span class="number quiet">{sayWalk().again.left(looksDue.value.length)}</span>
+      </TopBar>
+    );
   return (
     <>
       <TopBar back={{ at: 'walk', job: job.id, piece }} title={step ? stepTitle(step, job.sheet) : ''}>

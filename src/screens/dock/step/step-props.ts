@@ -1,5 +1,7 @@
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import type { Step } from '../../../core/guide/index.ts';
+import type { SecondLook } from '../../../core/guide/second-looks.ts';
+import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 
 /** What every kind of step gets. */
@@ -13,4 +15,28 @@ export interface StepProps<S extends Step['on']> {
   head: ComponentChildren;
   /** The buttons that leave the step without an answer. */
   moves: ComponentChildren;
+  /** What this person is led by; nobody leads an installer. */
+  led?: Led | undefined;
+  /** The reading is to be read again, without what was read. */
+  look?: SecondLook | null;
+}
+
+/** enter: on to the answer. */
+export interface FirstProps extends Pick<StepProps<'reading'>, 'job' | 'piece' | 'head' | 'moves' | 'look'> {
+  step: Step;
+  enter: () => void;
+}
+
+/** How somebody is led who has never measured. */
+export interface Led {
+  /** What is shown of a step before its answer is asked for. */
+  First: ComponentType<FirstProps>;
+  /** What stands at the head of a step besides what must be read first. again: back to what is shown first. */
+  Beside: ComponentType<{ job: OpenJob; step: Step; again: (() => void) | null }>;
+  /** What to do with the tape, in everyday words. */
+  told: (reading: SheetReading, sheet: Sheet) => { text: string; mistake: string | null };
+  /** On where nothing of the piece is open any more, or from a look after the first. */
+  goOn: (from: { piece: string; step: string; look: SecondLook | null }) => void;
+  /** On from a look that is left for later. */
+  leaveForLater: (look: SecondLook) => void;
 }

@@ -1,10 +1,12 @@
 import type { Signal } from '@preact/signals';
 import { useRef, useState } from 'preact/hooks';
+import { looksOf, wantsSecondLook } from '../../../core/guide/second-looks.ts';
 import type { SheetReading } from '../../../core/job/index.ts';
 import { answerBack } from '../../model/answer-back.ts';
 import { findingsOn } from '../../model/findings.ts';
 import { act, judged, type OpenJob } from '../../model/open-job.ts';
 import { padSettings } from '../../model/pad-settings.ts';
+import { lookDue } from '../../model/second-looks.ts';
 import { readValue } from '../../model/words.ts';
 import { typedAhead, useHalfTyped } from '../../parts/pad/half-typed.ts';
 import { type Halves, halvesBefore, recordedLast } from '../../parts/pad/repeat.ts';
@@ -25,13 +27,20 @@ export interface ReadingEntry {
 /** ms within which a second tap on the same place was not meant. */
 const SECOND_TAP = 500;
 
+interface Manner {
+  askedAgain: boolean;
+  /** Led by the app: what only wants a second look holds nobody up, it comes after the round by itself. */
+  led?: boolean;
+}
+
 /** What is typed, until it is recorded. Next records it; where a check speaks up the step stays, to read again. */
-export function useEntry(job: OpenJob, reading: SheetReading, onward: () => void, askedAgain: boolean): ReadingEntry {
+export function useEntry(job: OpenJob, reading: SheetReading, onward: () => void, manner: Manner): ReadingEntry {
+  const { askedAgain, led = false } = manner;
   const { text, left } = useHalfTyped(reading.id);
   const [refusal, setRefusal] = useState('');
   const writing = useRef(false);
   const recordedAt = useRef(0);
-  const answered = reading.state !== 'open' && !askedAgain;
+  const answered = reading.state !== 'open' && !askedAgain && lookDue(reading.id) === null;
   const record = async (): Promise<void> => {
     if (writing.current) return;
     if (text.value.trim() === '' && answered) {
@@ -48,7 +57,7 @@ export function useEntry(job: OpenJob, reading: SheetReading, onward: () => void
     }
     text.value = '';
     writing.current = true;
-    const look = await write(job, reading, typed, read).finally(() => {
+    const look = await write(job, reading, { typed, read, led }).finally(() => {
       writing.current = false;
     });
     recordedAt.current = performance.now();
@@ -75,12 +84,17 @@ export function useEntry(job: OpenJob, reading: SheetReading, onward: () => void
 
 type Read = Extract<ReturnType<typeof readValue>, { ok: true }>;
 
-/** Writes the take and hears the check. True when it wants another look. */
-async function write(job: OpenJob, reading: SheetReading, text: string, read: Read): Promise<boolean> {
-  await act('take.add', { reading: reading.id, text, unit: read.unit, value: read.value });
+/** Writes the take and hears the check. True when it wants another look at once: of whoever is led, after the first only. */
+async function write(
+  job: OpenJob,
+  reading: SheetReading,
+  { typed, read, led }: { typed: string; read: Read; led: boolean },
+): Promise<boolean> {
+  const again = led && looksOf(reading).length > 0;
+  await act('take.add', { reading: reading.id, text: typed, unit: read.unit, value: read.value });
   await judged();
   recordedLast(job.id, reading.id);
-  const look = findingsOn(null, 'reading', reading.id).length > 0;
+  const look = !again && findingsOn(null, 'reading', reading.id).some((finding) => !led || !wantsSecondLook(finding));
   answerBack(read, { look });
   return look;
 }

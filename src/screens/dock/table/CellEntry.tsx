@@ -30,7 +30,7 @@ interface Props {
 export function CellEntry({ job, step, speaking, onward, stayed, onTyping, back }: Props) {
   const { reading } = step;
   const { sheet } = job;
-  const entry = useEntry(job, reading, onward, step.state === 'asked-again');
+  const entry = useEntry(job, reading, onward, { askedAgain: step.state === 'asked-again' });
   const [without, setWithout] = useState(false);
   useEffect(readyToAnswer, []);
   const typing = entry.text.value !== '';

@@ -4,6 +4,7 @@ import { type PieceSketch, sketchPiece } from '../../../core/cloth/index.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { pieceName } from '../../model/job-words.ts';
+import { hidden } from '../../model/second-looks.ts';
 import { adjustedPlaces, surenessOf } from '../../model/sureness.ts';
 import { lengthText, pointLabel, readingName, wordsOfPiece } from '../../model/words.ts';
 import { AskedLine } from './AskedLine.tsx';
@@ -56,7 +57,11 @@ export function PieceDrawing(props: Props) {
           drawn={drawn}
           projection={projection}
           look={lookOf(reading, props)}
-          value={showValues && reading.id !== asked?.id ? (values.get(reading.id) ?? null) : null}
+          value={
+            showValues && reading.id !== asked?.id && !hidden.value.has(reading.id)
+              ? (values.get(reading.id) ?? null)
+              : null
+          }
         />
       ))}
       {props.askedEdge && <polyline class="asked" points={path(ends(props.askedEdge, drawn, projection))} />}
