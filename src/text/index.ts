@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import type { en } from './en/index.ts';
+import { isolating } from './isolated.ts';
 import { type Language, language } from './language.ts';
 import { loadRooms } from './rooms.ts';
 
@@ -19,7 +20,7 @@ const catalogue = signal<Catalogue | null>(null);
  */
 export async function speakIn(wished: Language): Promise<void> {
   if (catalogue.value !== null && language.value === wished) return;
-  const words = await loaders[wished]();
+  const words = isolating(await loaders[wished]());
   catalogue.value = words;
   language.value = wished;
   if (typeof document !== 'undefined') document.documentElement.lang = wished;

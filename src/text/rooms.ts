@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { isolating } from './isolated.ts';
 import { type Language, language } from './language.ts';
 import type { Rooms } from './room-words.ts';
 
@@ -24,6 +25,12 @@ export function loadRooms(wished: Language): void {
 /** Resolves when the words of all rooms have come, or cannot come; then English stands in. */
 export const roomsReady = (): Promise<void> => coming;
 
+const readied = new WeakMap<object, unknown>();
+
 /** A room's words in the person's language; in English until they have come. */
-export const inLanguage = <K extends keyof Rooms>(room: K, english: Rooms[K]): Rooms[K] =>
-  loaded.value[language.value]?.[room] ?? english;
+export function inLanguage<K extends keyof Rooms>(room: K, english: Rooms[K]): Rooms[K] {
+  const words = loaded.value[language.value]?.[room] ?? english;
+  const known = readied.get(words) ?? isolating(words);
+  readied.set(words, known);
+  return known as Rooms[K];
+}

@@ -4,6 +4,7 @@ import { codeInText, readLink, requestEntries } from '../../src/core/packet/link
 import { expectAccessible } from './support/accessible.ts';
 import { type App, startApp } from './support/app.ts';
 import { Installer } from './support/dock.ts';
+import { follow, linkOf } from './support/links.ts';
 import { type Phone, withPhone } from './support/phone.ts';
 import { newProfile, removeProfile } from './support/profile.ts';
 import { shot } from './support/shots.ts';
@@ -24,25 +25,11 @@ afterAll(async () => {
 /** What passes from one device to the other. */
 const passed = { request: '', packet: '', again: '', answer: '' };
 
-/** The address in the message that is ready to be sent. */
-async function linkOf({ page }: Phone): Promise<string> {
-  const message = await page.getByTestId('link-message').inputValue();
-  const address = message.split('\n').find((line) => line.startsWith('http')) ?? '';
-  expect(codeInText(message)).toBe(address.split('#/r/')[1]);
-  return address;
-}
-
 /** The piece that a request's link declares, on whatever device it is opened. */
 function pieceOf(address: string): unknown {
   const read = readLink(codeInText(address) ?? '');
   const entries = read.ok && read.link.t === 'request' ? requestEntries(read.link.request) : [];
   return entries.find(({ kind }) => kind === 'piece.add')?.payload.id;
-}
-
-/** Opens a link as a tap in a message does: a page of its own, whatever was open before. */
-async function follow({ page }: Phone, address: string): Promise<void> {
-  await page.goto('about:blank');
-  await page.goto(address);
 }
 
 /** What an owner is told before the first step, page by page. */
@@ -91,7 +78,7 @@ test('the shop asks an owner to measure, and gets a link, a code and a message',
     await code.waitFor();
     const colours = await code.evaluate((svg) => [...svg.children].map((part) => getComputedStyle(part).fill));
     expect(colours).toEqual(['rgb(255, 255, 255)', 'rgb(0, 0, 0)']);
-    passed.request = await linkOf(phone);
+    passed.request = await linkOf(phone.page);
     expect(new URL(passed.request).search).toBe('');
     await shot(page, 'link-asked-desk');
     await expectAccessible(page);
@@ -106,7 +93,7 @@ test('the shop asks an owner to measure, and gets a link, a code and a message',
 test('the owner opens it twice and has one job, with the right piece and role, without a network', async () => {
   await withPhone(app.url, { profile: atOwner }, async (phone) => {
     const { page } = phone;
-    await follow(phone, passed.request);
+    await follow(phone.page, passed.request);
     await page.getByRole('heading', { name: 'A canvas shop asks you to measure' }).waitFor();
     await phone.readyOffline();
     await phone.offline(true);
@@ -120,7 +107,7 @@ test('the owner opens it twice and has one job, with the right piece and role, w
     await page.getByTestId('begin-request').tap();
     await page.waitForURL(/#\/job\//);
     const [, , job] = new URL(page.url()).hash.split('/');
-    await follow(phone, passed.request);
+    await follow(phone.page, passed.request);
     await page.getByText('on this device already').waitFor();
     expect(await page.getByRole('textbox').count()).toBe(0);
     await page.getByTestId('begin-request').tap();
@@ -156,7 +143,7 @@ test('a link that is damaged, cut off, from a later version or foreign is refuse
       [`${app.url}#/r/`, /not a link of this app/],
     ];
     for (const [address, said] of refusals) {
-      await follow(phone, address);
+      await follow(phone.page, address);
       await page.getByText(said).waitFor();
       await page.getByText('Nothing on this device was changed').waitFor();
     }
@@ -189,7 +176,7 @@ test('the packet joins the job the shop asked for, by pasting too, and one readi
     await page.getByTestId('make-ask').click();
     await page.getByTestId('ask-by-link').click();
     await page.getByRole('img', { name: 'Code that holds the link' }).waitFor();
-    passed.again = await linkOf(phone);
+    passed.again = await linkOf(phone.page);
     expect(await page.getByTestId('link-message').inputValue()).toContain('A–C');
     await page.getByTestId('link-message').scrollIntoViewIfNeeded();
     await shot(page, 'link-again-desk');
@@ -202,7 +189,7 @@ test('the packet joins the job the shop asked for, by pasting too, and one readi
 
 test('a phone without the job says so and what to do', async () => {
   await withPhone(app.url, {}, async (phone) => {
-    await follow(phone, passed.again);
+    await follow(phone.page, passed.again);
     await phone.page.getByText('is not on this phone').waitFor();
     await phone.page.getByText('Open the link on the phone that measured it').waitFor();
     await shot(phone.page, 'link-not-here');
@@ -227,7 +214,7 @@ test('the link leads the owner to that step and to nothing besides; the answer m
     await new Installer(phone).next();
     // Other steps of the walk are open still; none of them was asked for.
     await page.waitForURL(/#\/leave\//);
-    await follow(phone, passed.again);
+    await follow(phone.page, passed.again);
     await page.getByText('Everything asked for is answered already').waitFor();
     await page.goto(before);
     const { path, logbook } = await send(phone, 'answer');

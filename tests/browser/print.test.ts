@@ -86,7 +86,7 @@ describe.runIf(canReadPdf)('the job sheet', () => {
         expect(first).toMatch(/Scale .* in = 1 ft \(1:\d+\)/);
         expect(/A PLAN, NOT A CUTTING PATTERN/.test(first)).toBe(!flat);
         const all = texts.join('\n');
-        for (const said of ['Readings', 'Takes as typed', 'Shape less', 'Allowances', 'Answers'])
+        for (const said of ['Readings', 'Takes as typed', 'Adjusted by', 'Allowances', 'Answers'])
           expect(all).toContain(said);
       }
       await page.evaluate(() => location.replace(location.hash.replace('/sheet/', '/tiles/')));

@@ -114,8 +114,8 @@ function Notices({ job }: { job: OpenJob }) {
 }
 
 const JUMPS: readonly SectionKey[] = [
-  'plan',
   'decide',
+  'plan',
   'slips',
   'sure',
   'findings',
@@ -124,6 +124,8 @@ const JUMPS: readonly SectionKey[] = [
   'photos',
   'answers',
   'asks',
+  'drawings',
+  'compare',
   'history',
 ];
 

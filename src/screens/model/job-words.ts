@@ -1,5 +1,6 @@
 import type { PieceKind, Who } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
+import { isolated } from '../../text/isolated.ts';
 import { locale } from '../../text/language.ts';
 import { isKindsName } from '../../text/piece-names.ts';
 
@@ -8,7 +9,7 @@ export function jobTitle({ name, customer, boat }: Record<'name' | 'customer' | 
   const { unnamed } = say().dock.jobs;
   // Jobs begun before customer and boat were known may carry these very words as their name.
   const own = name.trim() === unnamed ? '' : name.trim();
-  return own || [customer, boat].filter(Boolean).join(' – ') || unnamed;
+  return isolated(own) || [customer, boat].filter(Boolean).map(isolated).join(' – ') || unnamed;
 }
 
 export function dateText(iso: string): string {
@@ -18,7 +19,7 @@ export function dateText(iso: string): string {
     : new Intl.DateTimeFormat(locale(), { dateStyle: 'medium', timeStyle: 'short' }).format(date);
 }
 
-export const whoText = (who: Who): string => who.name || say().general.roles[who.role];
+export const whoText = (who: Who): string => isolated(who.name) || say().general.roles[who.role];
 
 /** Bytes in the unit a person expects. */
 export function bytesText(bytes: number): string {
@@ -29,4 +30,4 @@ export function bytesText(bytes: number): string {
 
 /** A piece by the name somebody gave it, otherwise by its kind. */
 export const pieceName = ({ kind, name }: { kind: PieceKind; name: string }): string =>
-  name.trim() === '' || isKindsName(kind, name) ? say().general.pieceKinds[kind] : name;
+  name.trim() === '' || isKindsName(kind, name) ? say().general.pieceKinds[kind] : isolated(name);

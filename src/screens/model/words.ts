@@ -3,6 +3,7 @@ import { formatLength, type LengthParts, type LengthUnit, parseLength } from '..
 import { sayGuide } from '../../text/guide.ts';
 import { pieceWords } from '../../text/guides.ts';
 import { say } from '../../text/index.ts';
+import { isolated } from '../../text/isolated.ts';
 import { sayLength } from '../../text/length.ts';
 
 export { bytesText, dateText, jobTitle, whoText } from './job-words.ts';
@@ -60,7 +61,7 @@ export const maySigned = (kind: SheetReading['kind']): boolean => SIGNED.has(kin
 export function pointLabel(sheet: Pick<Sheet, 'points'>, id: string): string {
   const point = sheet.points.find((p) => p.id === id);
   if (!point) return '?';
-  return point.replacedBy === null ? point.label : sayGuide().oldMark(point.label);
+  return point.replacedBy === null ? isolated(point.label) : sayGuide().oldMark(point.label);
 }
 
 /** A reading by the names of its points: A–C, Height of A, Fastener 3. */
@@ -91,7 +92,7 @@ export const stringOf = ({ kind, baseline = [] }: Pick<SheetReading, 'kind' | 'b
 /** What a size is of: the thing in the way it names, or the points it is taken at. */
 function thingOf(reading: SheetReading, sheet: Sheet): string {
   const thing = sheet.obstructions.find(({ id }) => id === reading.obstruction);
-  return thing?.label ?? reading.note ?? labelsOf(sheet, reading.points);
+  return isolated(thing?.label ?? reading.note ?? '') || labelsOf(sheet, reading.points);
 }
 
 /** The words of the guide a piece was measured by. */
@@ -101,14 +102,14 @@ export const wordsOfPiece = (sheet: Sheet, piece: string) =>
 /** What a picture that is asked for shows: by the guide, by the person who asked for it, or by its points. */
 export function shotTitle(sheet: Sheet, piece: string, slot: string): string {
   const shot = sheet.shots.find((one) => one.piece === piece && one.slot === slot);
-  const told = wordsOfPiece(sheet, piece)?.shots[slot]?.title ?? shot?.note;
+  const told = wordsOfPiece(sheet, piece)?.shots[slot]?.title ?? (shot?.note && isolated(shot.note));
   return told ?? (shot ? sayGuide().picture(labelsOf(sheet, shot.points)) : slot);
 }
 
 /** An edge by its name, or by its points. */
 export function runTitle(sheet: Sheet, { piece, slot, note, points }: SheetRun): string {
   const told = slot === null ? undefined : wordsOfPiece(sheet, piece)?.runs[slot]?.title;
-  return told ?? note ?? sayGuide().edge(labelsOf(sheet, points));
+  return told ?? (note && isolated(note)) ?? sayGuide().edge(labelsOf(sheet, points));
 }
 
 export const labelsOf = (sheet: Sheet, points: readonly string[]): string =>

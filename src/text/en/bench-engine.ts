@@ -7,8 +7,8 @@ export const benchEngine = {
     bent: 'Drawn from the adjusted shape, bent by a reading that does not fit: a picture, not a cutting pattern.',
     ovals: (factor: number) =>
       factor === 1
-        ? 'The ellipses show how sure each point is (95 %), to scale.'
-        : `The ellipses show how sure each point is (95 %), drawn ${factor} ×.`,
+        ? 'The ovals show how sure each point is (95 %), to scale.'
+        : `The ovals show how sure each point is (95 %), drawn ${factor} times larger.`,
     floats: (labels: string) => `Dashed, not fixed yet: ${labels}.`,
   },
   sure: {

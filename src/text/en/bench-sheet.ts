@@ -55,7 +55,7 @@ export const benchSheet = {
     reading: 'Reading',
     takes: 'Takes as typed',
     value: 'Value',
-    residual: 'Shape less reading',
+    residual: 'Adjusted by',
     check: 'What checks it',
     point: 'Point',
     within: 'Sure within',

@@ -42,7 +42,7 @@ export const bench = {
     clear: 'Nothing in the way',
     undo: (what: string) => `Take back: ${what}`,
     showOnPlan: 'Show on the drawing',
-    letGo: 'Let go',
+    letGo: 'Deselect',
     nothingSelected: 'Nothing selected. Touch a line, a point or a row.',
     selectedReading: (name: string, what: string) => `${name}: ${what}`,
     selectedPoint: (label: string) => `Point ${label} and the readings that end there`,
@@ -209,11 +209,14 @@ export const bench = {
       rules:
         'Cleared by rules only: nobody has computed how sure each point is. The rules found nothing missing and no contradiction among the readings. Your name and this state go into the history; any later change voids it.',
     },
-    nameless: 'Your name is not set on this device, so the history will say “Shop”.',
+    who: 'Your name',
+    nameless: 'Without a name the history says “Shop”.',
     sure: 'Yes, clear to cut',
     inWay: (count: number) =>
       count === 1 ? 'One thing stands in the way of cutting:' : `${count} things stand in the way of cutting:`,
     stands: (who: string, when: string) => `Clear to cut, said ${who}, ${when}.`,
+    state: (state: string, entries: number) =>
+      `Judged was state ${state}, ${entries === 1 ? '1 entry' : `${entries} entries`}; the job sheet names the same.`,
     basis: {
       rules: 'Cleared by rules only: nobody has computed yet how sure each point is.',
       engine: 'Every point the cloth depends on is fixed, checked and within tolerance.',

@@ -8,8 +8,8 @@ export const benchEngine: typeof english.benchEngine = {
     bent: 'Dibujado con la forma ajustada, deformada por una lectura que no concuerda: es un dibujo, no un patrón de corte.',
     ovals: (factor: number) =>
       factor === 1
-        ? 'Las elipses muestran qué tan seguro es cada punto (95 %), a escala.'
-        : `Las elipses muestran qué tan seguro es cada punto (95 %), dibujadas ${factor} ×.`,
+        ? 'Los óvalos muestran qué tan seguro es cada punto (95 %), a escala.'
+        : `Los óvalos muestran qué tan seguro es cada punto (95 %), dibujados ${factor} veces más grandes.`,
     floats: (labels: string) => `Línea discontinua, aún sin fijar: ${labels}.`,
   },
   sure: {

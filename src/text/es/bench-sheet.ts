@@ -57,7 +57,7 @@ export const benchSheet: typeof english.benchSheet = {
     reading: 'Lectura',
     takes: 'Tomas como se escribieron',
     value: 'Valor',
-    residual: 'Forma menos lectura',
+    residual: 'Ajuste',
     check: 'Qué la comprueba',
     point: 'Punto',
     within: 'Con precisión de',

@@ -43,7 +43,7 @@ export const bench: typeof english.bench = {
     clear: 'Nada lo impide',
     undo: (what: string) => `Deshacer: ${what}`,
     showOnPlan: 'Ver en el dibujo',
-    letGo: 'Soltar',
+    letGo: 'Quitar selección',
     nothingSelected: 'Nada elegido. Toque una línea, un punto o una fila.',
     selectedReading: (name: string, what: string) => `${name}: ${what}`,
     selectedPoint: (label: string) => `Punto ${label} y las lecturas que llegan a él`,
@@ -210,10 +210,13 @@ export const bench: typeof english.bench = {
       rules:
         'Autorizado solo por reglas: nadie ha calculado qué tan seguro es cada punto. Las reglas no encontraron nada que falte ni lecturas que se contradigan. Su nombre y este estado quedan en el historial; cualquier cambio posterior anula la autorización.',
     },
-    nameless: 'Su nombre no está puesto en este dispositivo, así que el historial dirá “Taller”.',
+    who: 'Su nombre',
+    nameless: 'Sin nombre, el historial dice “Taller”.',
     sure: 'Sí, autorizar el corte',
     inWay: (count: number) => (count === 1 ? 'Una cosa impide cortar:' : `${count} cosas impiden cortar:`),
     stands: (who: string, when: string) => `Listo para cortar: lo dijo ${who}, ${when}.`,
+    state: (state: string, entries: number) =>
+      `Se juzgó el estado ${state}, ${entries === 1 ? '1 anotación' : `${entries} anotaciones`}; la hoja del trabajo nombra el mismo.`,
     basis: {
       rules: 'Autorizado solo por reglas: nadie ha calculado todavía qué tan seguro es cada punto.',
       engine: 'Cada punto del que depende la lona está fijado, comprobado y dentro de la tolerancia.',

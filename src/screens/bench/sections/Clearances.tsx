@@ -1,4 +1,6 @@
+import { useMemo } from 'preact/hooks';
 import type { Clearance, Sheet } from '../../../core/job/index.ts';
+import { shortState, stateOfPiece } from '../../../core/packet/state.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
@@ -13,14 +15,17 @@ export function clearanceOf(sheet: Sheet, piece: string): Clearance | null {
   return own.findLast(({ voidedBy }) => voidedBy.length === 0) ?? own.at(-1) ?? null;
 }
 
-export function Standing({ clearance }: { clearance: Clearance }) {
+/** Who cleared it, when, and which state of the job that was; the job sheet says the same. */
+export function Standing({ clearance, job }: { clearance: Clearance; job: OpenJob }) {
   const words = sayBench().decide;
+  const { judged } = useMemo(() => stateOfPiece(job.entries, job.sheet, clearance.piece), [job, clearance]);
   return (
     <Banner tone="good">
       <p>
         <strong>{words.stands(whoText(clearance.who), dateText(clearance.at))}</strong>
       </p>
       <p>{words.basis[clearance.basis]}</p>
+      {judged && <p class="small">{words.state(shortState(judged), judged.entries)}</p>}
     </Banner>
   );
 }

@@ -4,7 +4,7 @@ import { heads, type SheetPiece } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import { act, type OpenJob } from '../../model/open-job.ts';
-import { actor } from '../../model/services.ts';
+import { actor, choosePerson, person } from '../../model/services.ts';
 import { Banner, StateMark } from '../../parts/marks.tsx';
 import { asking, beginAsk } from '../state/ask-draft.ts';
 import type { Lit } from '../state/lit.ts';
@@ -21,7 +21,7 @@ export function DecideSection({ job, piece, lit }: { job: OpenJob; piece: SheetP
   const stands = last !== null && last.voidedBy.length === 0;
   return (
     <Section at="decide">
-      {last && (stands ? <Standing clearance={last} /> : <Voided clearance={last} job={job} />)}
+      {last && (stands ? <Standing clearance={last} job={job} /> : <Voided clearance={last} job={job} />)}
       {stands && <SendBack job={job} />}
       {!clear && <InTheWay job={job} standing={standing} lit={lit} />}
       {clear && !stands && job.judged && (
@@ -57,7 +57,7 @@ function ClearButton({ job, piece, again }: { job: OpenJob; piece: string; again
   return (
     <Banner tone="note">
       <p>{words.meaning[basisOf(job, piece)]}</p>
-      {actor.value.name === '' && <p class="small">{words.nameless}</p>}
+      <WhoClears />
       <div class="row">
         <button
           type="button"
@@ -72,6 +72,25 @@ function ClearButton({ job, piece, again }: { job: OpenJob; piece: string; again
         </button>
       </div>
     </Banner>
+  );
+}
+
+/** A decision bears a name; asked for here where the device does not know it. */
+function WhoClears() {
+  const [unknown] = useState(actor.value.name === '');
+  const words = sayBench().decide;
+  if (!unknown) return null;
+  return (
+    <label class="field">
+      <span>{words.who}</span>
+      <input
+        value={person.value.name}
+        maxLength={80}
+        autocomplete="name"
+        onInput={({ currentTarget }) => void choosePerson({ ...person.value, name: currentTarget.value.trimStart() })}
+      />
+      {actor.value.name === '' && <span class="small">{words.nameless}</span>}
+    </label>
   );
 }
 

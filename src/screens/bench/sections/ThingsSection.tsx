@@ -2,6 +2,7 @@ import type { Obstruction, Sheet } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { sayEdges } from '../../../text/edges.ts';
 import { say } from '../../../text/index.ts';
+import { isolated } from '../../../text/isolated.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { sureText } from '../../model/sureness.ts';
 import { whoText } from '../../model/words.ts';
@@ -31,7 +32,7 @@ function ThingShown({ thing, job, lit }: { thing: Obstruction; job: OpenJob; lit
   const told = [
     treatment ? names.treatments[treatment] : words.untreated,
     needed !== null && words.needed[needed],
-    note,
+    isolated(note),
     whoText(thing.who),
   ].filter((fact): fact is string => typeof fact === 'string' && fact !== '');
   return (

@@ -4,6 +4,7 @@ import { sayBench } from '../../../text/bench.ts';
 import { sayCautions } from '../../../text/cautions.ts';
 import { sayEdges } from '../../../text/edges.ts';
 import { say } from '../../../text/index.ts';
+import { isolated } from '../../../text/isolated.ts';
 import { saySheet } from '../../../text/sheet.ts';
 import { dateText, whoText } from '../../model/words.ts';
 import type { Block } from '../../paper/blocks.tsx';
@@ -26,7 +27,7 @@ function Thing({ thing, content: { job } }: { thing: Obstruction; content: Sheet
   const told = [
     treatment ? names.treatments[treatment] : words.untreated,
     needed !== null && words.needed[needed],
-    note,
+    isolated(note),
   ].filter((fact): fact is string => typeof fact === 'string' && fact !== '');
   return (
     <p class="sheet-line">
@@ -50,7 +51,7 @@ export function answerBlocks({ job: { sheet }, piece }: SheetContent): Block[] {
             <strong>
               {question.choice === null ? sayBench().answers.open : choiceText(sheet, question, question.choice)}
             </strong>{' '}
-            {question.text}
+            {isolated(question.text)}
           </p>
         ))}
       </div>
@@ -73,7 +74,7 @@ export function noteBlocks({ job: { sheet } }: SheetContent): Block[] {
     ...written.map((note) =>
       plain(note.id, () => (
         <p class="sheet-line">
-          {note.text} <small>{say().general.signedBy(whoText(note.who), dateText(note.at))}</small>
+          {isolated(note.text)} <small>{say().general.signedBy(whoText(note.who), dateText(note.at))}</small>
         </p>
       )),
     ),

@@ -2,6 +2,7 @@ import type { Place } from '../../../core/cloth/index.ts';
 import { axesOf, planeOf } from '../../../core/geometry/index.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
+import { isolated } from '../../../text/isolated.ts';
 import { saySheet } from '../../../text/sheet.ts';
 import { readingName } from '../../model/words.ts';
 import { placesOf } from '../drawing/scene.ts';
@@ -44,7 +45,7 @@ export function ReadingLine({ reading, sheet, engine }: ReadingProps) {
           <span key={id}>
             {i > 0 && '; '}
             {struck ? <s>{text}</s> : text}
-            {struck && ` (${struck.reason})`}
+            {struck && ` (${isolated(struck.reason)})`}
           </span>
         ))}
         {reading.supposed && ` ${saySheet().supposed}`}

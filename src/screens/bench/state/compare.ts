@@ -3,6 +3,7 @@ import { type Entry, fold } from '../../../core/job/index.ts';
 import { judgeJob } from '../../../device/judge/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { store } from '../../model/services.ts';
+import { whoText } from '../../model/words.ts';
 import { orderOf } from './answers-since.ts';
 
 /** A state the job was in, or another boat, to lay beside what is there now. */
@@ -10,12 +11,12 @@ export type Against = { as: 'asked' | 'cleared'; entry: string; at: string; who:
 
 /** The states somebody is likely to ask about: when the shop asked again, and when it cleared; the latest first. */
 export function statesOf({ sheet }: OpenJob): Against[] {
-  const asks = sheet.asks.map(({ id, at, who }) => ({ as: 'asked' as const, entry: id, at, who: who.name }));
+  const asks = sheet.asks.map(({ id, at, who }) => ({ as: 'asked' as const, entry: id, at, who: whoText(who) }));
   const clearances = sheet.clearances.map(({ entry, at, who }) => ({
     as: 'cleared' as const,
     entry,
     at,
-    who: who.name,
+    who: whoText(who),
   }));
   return [...asks, ...clearances].sort((a, b) => (a.at < b.at ? 1 : -1));
 }

@@ -22,7 +22,7 @@ export function JobRow({ job, to, here = false, children }: Props) {
     <li class={here ? 'here' : ''}>
       <a class="item" href={routeHash(to)} aria-current={here ? 'page' : undefined}>
         <span class="grow">
-          <strong>{title}</strong>
+          <strong class="job-name">{title}</strong>
           {job.demo && <span class="demo-mark">{say().dock.jobs.demoMark}</span>}
           <span class="job-under quiet small">{under}</span>
           <JobMarks job={job} />
