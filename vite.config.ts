@@ -61,6 +61,8 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/{core,device,screens,reference,server,cli,text,guard}/**/*.test.ts'],
           setupFiles: ['tests/setup.ts'],
+          // Only so that a test that hangs ends: how long something may take is what benches are for.
+          testTimeout: 60_000,
         },
       },
       {

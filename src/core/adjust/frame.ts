@@ -50,16 +50,30 @@ export function settleFrame(problem: Problem, x: Float64Array, weight: Float64Ar
 function wrongSides(problem: Problem, x: Float64Array): { point: string; side: Side }[] {
   const { points } = problem.network;
   const found: { point: string; side: Side }[] = [];
-  const middleOf = middles(problem, x);
   points.forEach((p, i) => {
-    if (p.sides === undefined || p.sides.length === 0) return;
-    const middle = middleOf(i);
-    for (const side of p.sides) {
+    for (const side of p.sides ?? []) {
       const [axis, sign] = SIDES[side];
-      if (sign * (at(x, 3 * i + axis) - (middle[axis] ?? 0)) < -1) found.push({ point: p.id, side });
+      const middle = acrossFrom(problem, x, i, side);
+      if (middle !== null && sign * (at(x, 3 * i + axis) - middle) < -1) found.push({ point: p.id, side });
     }
   });
   return found;
+}
+
+/**
+ * What a point that lies on a side is held against, along that side's axis: the middle of what lies on the other side, or of
+ * what lies on neither, among the marks where there are any. Null where all lie on the same side: which of two port points is
+ * further to port says nothing.
+ */
+function acrossFrom({ network: { points } }: Problem, x: Float64Array, i: number, side: Side): number | null {
+  const marks = points.flatMap((p, k) => (p.role === 'mark' ? [k] : []));
+  const others = (marks.length > 0 ? marks : points.map((_, k) => k)).filter((k) => k !== i);
+  const [axis, sign] = SIDES[side];
+  const lies = (k: number): number =>
+    points[k]?.sides?.reduce((sum, one) => sum + (SIDES[one][0] === axis ? SIDES[one][1] * sign : 0), 0) ?? 0;
+  const across = others.filter((k) => lies(k) < 0);
+  const among = across.length > 0 ? across : others.filter((k) => lies(k) === 0);
+  return among.length === 0 ? null : (centroid(x, among)[axis] ?? null);
 }
 
 /** For each point the centroid of the marks other than itself, or of all other points where there are no marks. */
