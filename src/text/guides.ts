@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { PieceKind } from '../core/job/index.ts';
 import type { PieceWords, PointWords } from './en/guides/piece-words.ts';
-import { type Language, language } from './language.ts';
+import { type Language, language, spoken } from './language.ts';
 
 export type { PieceWords, PointWords };
 
@@ -35,26 +35,26 @@ const loaders: Record<Language, Record<Guided, () => Promise<PieceWords>>> = {
 };
 
 const loaded = signal<ReadonlyMap<string, PieceWords>>(new Map());
-const keyOf = (spoken: Language, kind: PieceKind): string => `${spoken} ${kind}`;
+const keyOf = (tongue: Language, kind: PieceKind): string => `${tongue} ${kind}`;
 const isGuided = (kind: PieceKind): kind is Guided => kind in loaders.en;
 
 /** Reads the words of these kinds. Without them screens fall back on labels, so a failure is no reason to stop. */
-export async function loadPieceWords(kinds: Iterable<PieceKind>, spoken: Language = language.value): Promise<void> {
+export async function loadPieceWords(kinds: Iterable<PieceKind>, tongue: Language = language.value): Promise<void> {
   await Promise.all(
     [...new Set(kinds)].filter(isGuided).map(async (kind) => {
-      if (loaded.value.has(keyOf(spoken, kind))) return;
-      const words = await loaders[spoken][kind]().catch(() => undefined);
-      if (words) loaded.value = new Map(loaded.value).set(keyOf(spoken, kind), words);
+      if (loaded.value.has(keyOf(tongue, kind))) return;
+      const words = await loaders[tongue][kind]().catch(() => undefined);
+      if (words) loaded.value = new Map(loaded.value).set(keyOf(tongue, kind), words);
     }),
   );
 }
 
 /** The same words in another language, before it is chosen. */
-export async function loadPieceWordsIn(spoken: Language): Promise<void> {
+export async function loadPieceWordsIn(tongue: Language): Promise<void> {
   const known = [...loaded.value.keys()].map((key) => key.split(' ')[1] as PieceKind);
-  await loadPieceWords(known, spoken);
+  await loadPieceWords(known, tongue);
 }
 
 /** The words of a guide; undefined for a piece without one, or before they were read. */
 export const pieceWords = (kind: PieceKind | undefined): PieceWords | undefined =>
-  kind === undefined ? undefined : loaded.value.get(keyOf(language.value, kind));
+  kind === undefined ? undefined : loaded.value.get(keyOf(spoken(), kind));

@@ -7,11 +7,27 @@ export type Language = (typeof LANGUAGES)[number];
 /** The language everything is said in; `speakIn` changes it once its words are there. */
 export const language = signal<Language>('en');
 
+let aside: Language | null = null;
+
+/** What this says is said in another language, for somebody else to read; `bringWords` brings its words first. */
+export function saidIn<T>(other: Language, work: () => T): T {
+  const before = aside;
+  aside = other;
+  try {
+    return work();
+  } finally {
+    aside = before;
+  }
+}
+
+/** The language of what is being said. */
+export const spoken = (): Language => aside ?? language.value;
+
 /** The first language of these that the app speaks; English where it speaks none. */
 export function languageAmong(wished: readonly string[]): Language {
   for (const tag of wished) {
-    const spoken = LANGUAGES.find((one) => one === tag.toLowerCase().split('-')[0]);
-    if (spoken) return spoken;
+    const known = LANGUAGES.find((one) => one === tag.toLowerCase().split('-')[0]);
+    if (known) return known;
   }
   return 'en';
 }

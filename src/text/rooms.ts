@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { isolating } from './isolated.ts';
-import { type Language, language } from './language.ts';
+import { type Language, spoken } from './language.ts';
 import type { Rooms } from './room-words.ts';
 
 /** English travels with the screens that say it; the rooms of another language come together, once it is chosen. */
@@ -29,7 +29,7 @@ const readied = new WeakMap<object, unknown>();
 
 /** A room's words in the person's language; in English until they have come. */
 export function inLanguage<K extends keyof Rooms>(room: K, english: Rooms[K]): Rooms[K] {
-  const words = loaded.value[language.value]?.[room] ?? english;
+  const words = loaded.value[spoken()]?.[room] ?? english;
   const known = readied.get(words) ?? isolating(words);
   readied.set(words, known);
   return known as Rooms[K];

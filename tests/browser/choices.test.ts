@@ -19,6 +19,31 @@ async function stepOf({ page }: Phone, installer: Installer, key: string): Promi
   await installer.understandCautions();
 }
 
+test('the second half of a doubled tap does not answer the question that has come in its place', async () => {
+  await withPhone(app.url, {}, async (phone) => {
+    const installer = new Installer(phone);
+    const { page } = phone;
+    await installer.begin('M. Sample', 'Perla', 'Sam');
+    await installer.addPiece('Tension shade');
+    await stepOf(phone, installer, 'berth');
+    await page.locator('.choices:not(.settling)').waitFor();
+    const box = await page.locator('.choices button').nth(1).boundingBox();
+    if (!box) throw new Error('the question is not on the screen');
+    const spot = [box.x + box.width / 2, box.y + box.height / 2] as const;
+    await page.touchscreen.tap(...spot);
+    await installer.movedFrom('berth');
+    // At once, as a doubled tap comes: nobody waits until the question can be tapped.
+    await page.touchscreen.tap(...spot);
+    const next = installer.stepKey() ?? '';
+    await page.waitForTimeout(700);
+    expect(installer.stepKey()).toBe(next);
+    expect(await page.locator('.choices button[aria-pressed=true]').count()).toBe(0);
+    // The same tap a moment later is an answer.
+    await page.touchscreen.tap(...spot);
+    await installer.movedFrom(next);
+  });
+});
+
 test('choices that do not go together are said where they are made; an answer stands ready for the next piece', async () => {
   await withPhone(app.url, {}, async (phone) => {
     const installer = new Installer(phone);

@@ -94,3 +94,39 @@ test('the language is chosen on the device, at once and for good; a piece nobody
     await page.getByRole('heading', { name: 'Tension shade' }).waitFor();
   });
 });
+
+test('a link’s language is spoken from the moment it is opened, said, and taken back in one tap; the shop’s message is in it', async () => {
+  const passed = { address: '' };
+  await withPhone(app.url, { screen: 'desk' }, async (phone) => {
+    const { page } = phone;
+    await phone.open('#/bench/ask');
+    await page.getByRole('checkbox', { name: 'Tension shade' }).check();
+    await page.getByRole('textbox', { name: 'Boat' }).fill('Perla');
+    await page.getByRole('textbox', { name: 'Your shop' }).fill('A canvas shop');
+    await page.getByLabel('Language of the measurer').selectOption('es');
+    await page.getByTestId('make-link').click();
+    const message = await page.getByTestId('link-message').inputValue();
+    expect(message).toContain('A canvas shop le pide que mida Perla: Toldo de tensión.');
+    await page.getByRole('heading', { name: 'Asked to measure' }).waitFor();
+    await shot(page, 'language-message');
+    passed.address = message.split('\n').find((line) => line.startsWith('http')) ?? '';
+  });
+  await withPhone(app.url, {}, async (phone) => {
+    const { page } = phone;
+    await phone.open(passed.address);
+    await page.getByText('La aplicación habla ahora español').waitFor();
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
+    await shot(page, 'language-link', { fullPage: true });
+    await expectAccessible(page);
+    await page.getByRole('button', { name: 'English' }).tap();
+    await page.getByRole('heading', { name: 'A canvas shop asks you to measure' }).waitFor();
+    expect(await page.getByText('La aplicación').count()).toBe(0);
+    await page.getByRole('textbox', { name: /^Your name/ }).fill('Ona');
+    await page.getByTestId('begin-request').tap();
+    await page.getByRole('link', { name: 'Start', exact: true }).waitFor();
+    // Chosen by the person now: the next link does not change it.
+    await page.goto('about:blank');
+    await page.goto(passed.address);
+    await page.getByText('on this device already').waitFor();
+  });
+});

@@ -142,6 +142,9 @@ test('an owner whom a shop asked reads who asks, leaves a slip in the practice a
     await phone.open(link);
     await page.getByRole('textbox', { name: /^Your name/ }).fill('Ona');
     await page.getByTestId('begin-request').tap();
+    await page.getByText('A canvas shop asks you to measure.').waitFor();
+    await looked(page, 'home-asked');
+    await page.getByRole('link', { name: 'Start', exact: true }).tap();
     await page.getByText(/^A canvas shop will make something/).waitFor();
     await page.getByRole('link', { name: '555 0100' }).waitFor();
     await page.getByText('Before the boat is moved, please.').waitFor();

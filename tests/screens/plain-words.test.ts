@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { heldTogether, termsIn, toldInWords } from '../../src/screens/parts/lesson/plain-words.ts';
+import { speakIn } from '../../src/text/index.ts';
 import { sayGlossary } from '../../src/text/owner.ts';
+import { roomsReady } from '../../src/text/rooms.ts';
 
 const terms = (text: string, kind?: string) => termsIn([text], kind);
 
@@ -15,6 +17,17 @@ describe('the trade’s words in a text', () => {
   it('a bow is a tube on a folding top and the front of the boat elsewhere', () => {
     expect(terms('Tip of the bow', 'open-bow')).toEqual(['bow']);
     expect(terms('Width of the forward bow', 'folding-top')).toEqual(['forward', 'frame-bow']);
+  });
+  it('are two words in Spanish, where the front of the boat and a tube of a top are', async () => {
+    await speakIn('es');
+    await roomsReady();
+    try {
+      expect(terms('Punta del arco de proa', 'folding-top')).toEqual(['frame-bow', 'bow']);
+      expect(terms('arco de proa')).toEqual(['frame-bow', 'bow']);
+      expect(terms('La proa', 'open-bow')).toEqual(['bow']);
+    } finally {
+      await speakIn('en');
+    }
   });
   it('never change the text', () => {
     const words = fc.constantFrom(...Object.values(sayGlossary().names), 'the', ' ', ', ', 'é', 'A–B', 'bows');

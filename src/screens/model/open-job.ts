@@ -96,12 +96,18 @@ export function act<K extends EntryKind>(kind: K, payload: Payload<K>): Promise<
 
 export { type Deed, deed };
 
-/** Several things at once: all are written in one transaction, or none is. */
-export function actAll(deeds: readonly Deed[], photos: readonly StoredPhoto[] = []): Promise<Entry[]> {
+/**
+ * Several things at once: all are written in one transaction, or none is. What depends on how the job stands is made when its
+ * turn has come: what was done just before may still be on its way to the disk.
+ */
+export function actAll(
+  deeds: readonly Deed[] | ((job: OpenJob) => readonly Deed[]),
+  photos: readonly StoredPhoto[] = [],
+): Promise<Entry[]> {
   return inTurn(async () => {
     const job = openJob.value;
     if (!job) throw new Error('no job is open');
-    const made = makeEntries(job.id, job.entries, deeds);
+    const made = makeEntries(job.id, job.entries, typeof deeds === 'function' ? deeds(job) : deeds);
     const outcome = await store().append(made, photos);
     const entries = grown((openJob.value?.id === job.id ? openJob.value : job).entries, made);
     if (openJob.value?.id === job.id) await show(job.id, entries, job.damaged);

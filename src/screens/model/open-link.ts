@@ -2,7 +2,9 @@ import { firstAsked, type Step } from '../../core/guide/index.ts';
 import { fold } from '../../core/job/index.ts';
 import { type JobRequest, type Link, requestEntries } from '../../core/packet/link/index.ts';
 import { now } from '../../device/clock.ts';
-import { languageAmong } from '../../text/language.ts';
+import { speakIn } from '../../text/index.ts';
+import { type Language, language, languageAmong } from '../../text/language.ts';
+import { roomsReady } from '../../text/rooms.ts';
 import { loadJob, openJob } from './open-job.ts';
 import type { Route } from './route.ts';
 import { chooseLanguage, person, store } from './services.ts';
@@ -16,7 +18,7 @@ export async function takeRequest(request: JobRequest): Promise<Route> {
   const isNew = !(await isHere(job));
   await store().importEntries(job, requestEntries(request), [], now());
   if (openJob.value?.id === job) await loadJob(job);
-  if (isNew) await speakAsWished(request.language).catch(() => undefined);
+  if (isNew) await keepAsAsked(request.language).catch(() => undefined);
   // An owner begins with what to know first; whoever has measured before begins at the tape.
   if (person.value.role === 'owner') return { at: 'job', job };
   const { pieces } = await sheetOf(job);
@@ -25,11 +27,29 @@ export async function takeRequest(request: JobRequest): Promise<Route> {
   return only && first && isNew ? { at: 'step', job, piece: only.id, step: first } : { at: 'job', job };
 }
 
-/** Where nobody has chosen a language on this device, the shop knows whom it asks. It can be changed under This device. */
-async function speakAsWished(wish: string): Promise<void> {
-  const spoken = languageAmong([wish]);
-  const isSpoken = wish.toLowerCase().split('-')[0] === spoken;
-  if (isSpoken && (await store().settings.get('language')) === null) await chooseLanguage(spoken);
+/** The language a shop asks for, where nobody has chosen one on this device: the shop knows whom it asks. */
+async function wished(wish: string): Promise<Language | null> {
+  const known = languageAmong([wish]);
+  if (wish.toLowerCase().split('-')[0] !== known) return null;
+  return (await store().settings.get('language')) === null ? known : null;
+}
+
+/**
+ * Speaks as a link asks from the moment it is opened; what was spoken before, null where nothing changed. It is kept with
+ * the job that is begun, and can be changed under This device.
+ */
+export async function speakAsAsked(wish: string): Promise<Language | null> {
+  const before = language.value;
+  const asked = await wished(wish);
+  if (asked === null || asked === before) return null;
+  await speakIn(asked);
+  await roomsReady();
+  return before;
+}
+
+async function keepAsAsked(wish: string): Promise<void> {
+  const asked = await wished(wish);
+  if (asked !== null) await chooseLanguage(asked);
 }
 
 export type AskTaken =

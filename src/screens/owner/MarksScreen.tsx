@@ -3,6 +3,7 @@ import type { SheetPiece } from '../../core/job/index.ts';
 import { sayOwner } from '../../text/owner.ts';
 import { PhotoDesk } from '../dock/photo/PhotoDesk.tsx';
 import { wordsOfPoint } from '../dock/step-words.ts';
+import { pieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { PlainText } from '../parts/lesson/PlainWords.tsx';
@@ -34,7 +35,7 @@ function MarksOf({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
   const photos = sheet.photos.filter((photo) => photo.piece === piece.id && isFree(photo));
   return (
     <section class="stack">
-      <h2>{piece.name}</h2>
+      <h2>{pieceName(piece)}</h2>
       <div class="marks-drawing">
         <p class="small">{words.where(label)}</p>
         <PieceDrawing

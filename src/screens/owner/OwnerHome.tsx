@@ -3,6 +3,7 @@ import type { Setting } from '../../device/store/index.ts';
 import { say } from '../../text/index.ts';
 import { sayOwner } from '../../text/owner.ts';
 import { stepTitle } from '../dock/step-words.ts';
+import { pieceName } from '../model/job-words.ts';
 import { jobs, readJobs } from '../model/jobs.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { type Route, routeHash } from '../model/route.ts';
@@ -86,8 +87,8 @@ function Ways({ job, finished }: { job: OpenJob; finished: boolean }) {
         {practised && <StateMark mark="good">{words.practised}</StateMark>}
       </Way>
       <Way to={{ at: 'owner', job: job.id, page: 'marks' }} label={words.marks} />
-      {sheet.pieces.map(({ id, name }) => (
-        <Way key={id} to={{ at: 'walk', job: job.id, piece: id }} label={words.steps(name)} />
+      {sheet.pieces.map((piece) => (
+        <Way key={piece.id} to={{ at: 'walk', job: job.id, piece: piece.id }} label={words.steps(pieceName(piece))} />
       ))}
       <Way to={{ at: 'leave', job: job.id }} label={words.check} strong={finished && !job.gates.leave.clear} />
       <Way to={{ at: 'send', job: job.id }} label={words.send} strong={finished}>

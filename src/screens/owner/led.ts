@@ -27,7 +27,7 @@ export function nextLook(): (SecondLook & { at: Route }) | null {
 }
 
 /** From a look to the next one, with a page between seconds and thirds; from the round to what is open, then to the looks. */
-function beyond({ piece, step, look }: Parameters<Led['goOn']>[0]): Route | null {
+function beyond({ piece, step, look, asked }: Parameters<Led['goOn']>[0]): Route | null {
   const job = openJob.value;
   if (!job) return null;
   const next = nextLook();
@@ -35,6 +35,8 @@ function beyond({ piece, step, look }: Parameters<Led['goOn']>[0]): Route | null
     if (next) return next.look === look.look ? next.at : { at: 'owner', job: job.id, page: 'again' };
     return { at: 'leave', job: job.id };
   }
+  // Whoever answers the shop is led to nothing besides, but for a look that settles what was answered.
+  if (asked) return next?.look === 3 ? { at: 'owner', job: job.id, page: 'again' } : { at: 'leave', job: job.id };
   const open = whereToGoOn(job.sheet, { job: job.id, piece, step });
   const elsewhere = open && (open.piece !== piece || open.step.key !== step);
   if (elsewhere) return { at: 'step', job: job.id, piece: open.piece, step: open.step.key };
@@ -55,6 +57,6 @@ export const led: Led = {
   goOn: (from) => void goOn(from),
   leaveForLater: (look) => {
     later = new Set([...later, named(look)]);
-    void goOn({ piece: look.piece, step: '', look });
+    void goOn({ piece: look.piece, step: '', look, asked: false });
   },
 };

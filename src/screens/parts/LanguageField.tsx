@@ -3,7 +3,7 @@ import { LANGUAGES, type Language, language } from '../../text/language.ts';
 import { chooseLanguage } from '../model/services.ts';
 
 /** Each in its own words: whoever looks for it may not read the language that is on. */
-const OWN_NAMES: Record<Language, string> = { en: 'English', es: 'Español' };
+export const OWN_NAMES: Record<Language, string> = { en: 'English', es: 'Español' };
 
 /** The language of all the app says. */
 export function LanguageField() {

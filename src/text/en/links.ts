@@ -35,6 +35,7 @@ export const links = {
     },
     keepsRole: (role: string) => `This device is set up for ${role} and stays so.`,
     keptRoles: { owner: 'the owner', installer: 'the installer', bench: 'the bench' },
+    language: 'The app speaks English now, as this link asks.',
     begin: 'Begin',
     goOn: 'Go on with this job',
     here: 'This job is on this device already. Nothing of it is lost or doubled.',

@@ -36,6 +36,7 @@ export const links: typeof english.links = {
     },
     keepsRole: (role: string) => `Este dispositivo está preparado para ${role} y así queda.`,
     keptRoles: { owner: 'el dueño', installer: 'el instalador', bench: 'el taller' },
+    language: 'La aplicación habla ahora español, como lo pide este enlace.',
     begin: 'Empezar',
     goOn: 'Seguir con este trabajo',
     here: 'Este trabajo ya está en este dispositivo. No se pierde ni se duplica nada.',

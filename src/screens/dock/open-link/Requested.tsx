@@ -4,11 +4,14 @@ import type { JobRequest } from '../../../core/packet/link/index.ts';
 import { StoreFailure } from '../../../device/store/index.ts';
 import { loadPieceWords, pieceWords } from '../../../text/guides.ts';
 import { say } from '../../../text/index.ts';
+import { type Language, language } from '../../../text/language.ts';
 import { sayLinks } from '../../../text/links.ts';
-import { isHere, takeRequest } from '../../model/open-link.ts';
+import { pieceName } from '../../model/job-words.ts';
+import { isHere, speakAsAsked, takeRequest } from '../../model/open-link.ts';
 import { go } from '../../model/route.ts';
-import { choosePerson, store } from '../../model/services.ts';
+import { chooseLanguage, choosePerson, store } from '../../model/services.ts';
 import { ContactLine } from '../../parts/ContactLine.tsx';
+import { OWN_NAMES } from '../../parts/LanguageField.tsx';
 import { Banner } from '../../parts/marks.tsx';
 import { TopBar } from '../../parts/TopBar.tsx';
 
@@ -17,25 +20,51 @@ interface Known {
   here: boolean;
   /** Who holds it; null where nobody has said so yet. */
   person: Who | null;
+  /** The language that was spoken before this link asked for another; null where it did not. */
+  before: Language | null;
 }
 
 /** A shop wants a boat measured: who asks, what they want, and one button to begin. */
 export function Requested({ request }: { request: JobRequest }) {
   const [known, setKnown] = useState<Known | null>(null);
   useEffect(() => {
-    const words = loadPieceWords(request.pieces.map(({ kind }) => kind));
-    void Promise.all([isHere(request.job).catch(() => false), knownPerson(), words]).then(([here, person]) =>
-      setKnown({ here, person }),
+    const kinds = request.pieces.map(({ kind }) => kind);
+    const spoken = speakAsAsked(request.language).catch(() => null);
+    const words = spoken.then(() => loadPieceWords(kinds));
+    void Promise.all([isHere(request.job).catch(() => false), knownPerson(), spoken, words]).then(
+      ([here, person, before]) => setKnown({ here, person, before }),
     );
   }, []);
   if (!known) return <p class="page quiet">{sayLinks().reading}</p>;
   return (
     <div class="page">
       <TopBar back={{ at: 'jobs' }} title={sayLinks().request.title(request.shop)} />
+      {known.before && <AsAsked before={known.before} request={request} />}
       <WhoAsks request={request} />
       <WhatIsWanted request={request} />
       <Begin request={request} known={known} />
     </div>
+  );
+}
+
+/** The app has begun to speak as the link asks: said, and taken back in one tap. */
+function AsAsked({ before, request }: { before: Language; request: JobRequest }) {
+  const [asked] = useState(language.value);
+  if (language.value !== asked) return null;
+  const back = async (): Promise<void> => {
+    await loadPieceWords(
+      request.pieces.map(({ kind }) => kind),
+      before,
+    );
+    await chooseLanguage(before);
+  };
+  return (
+    <Banner tone="note">
+      <p>{sayLinks().request.language}</p>
+      <button type="button" class="button" lang={before} onClick={() => void back().catch(() => undefined)}>
+        {OWN_NAMES[before]}
+      </button>
+    </Banner>
   );
 }
 
@@ -77,7 +106,7 @@ function WhatIsWanted({ request }: { request: JobRequest }) {
       <ul class="list">
         {pieces.map(({ kind, name }, place) => (
           <li key={`${place} ${kind}`} class="wanted">
-            <strong dir="auto">{name}</strong>
+            <strong dir="auto">{pieceName({ kind, name })}</strong>
             <p class="small quiet">{pieceWords(kind)?.about}</p>
           </li>
         ))}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Finding } from '../../../core/check/index.ts';
 import type { Sheet, SheetQuestion } from '../../../core/job/index.ts';
 import { sayGuide } from '../../../text/guide.ts';
@@ -19,6 +19,7 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
   const { question } = step;
   const words = questionWords(job.sheet, piece, question.slot);
   const [own, setOwn] = useOwnWords(question);
+  const settled = useSettled();
   const answer = async (choice: string, text: string): Promise<void> => {
     await act('question.answer', { piece, slot: question.slot, choice, text: text.trim() });
     drafts.delete(`${piece} ${question.slot}`);
@@ -45,7 +46,7 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
       </div>
       {conflicts.length === 0 && <p class="quiet">{words?.help}</p>}
       {question.words && <OwnWords text={own} onText={setOwn} />}
-      <div class="choices">
+      <div class={settled ? 'choices' : 'choices settling'}>
         {before && (
           <button
             type="button"
@@ -79,6 +80,18 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
       )}
     </StepLayout>
   );
+}
+
+/** ms in which nobody has read a question that was just shown: a tap then is the second half of the one before. */
+const SETTLES = 350;
+
+function useSettled(): boolean {
+  const [settled, setSettled] = useState(false);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettled(true), SETTLES);
+    return () => clearTimeout(timer);
+  }, []);
+  return settled;
 }
 
 /** Words typed before anything was chosen, by piece and slot: they are still there when a person looks elsewhere first. */

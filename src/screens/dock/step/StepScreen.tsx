@@ -92,7 +92,7 @@ function onwardFrom({ job, piece, steps, at, led, look, asked }: From): void {
   const beyond = asked ? firstAsked(job.sheet, piece) : null;
   if (next && next.key !== step) go({ at: 'step', job: job.id, piece, step: next.key });
   else if (beyond) go({ at: 'step', job: job.id, piece: beyond.piece, step: beyond.step.key });
-  else if (led) led.goOn({ piece, step, look });
+  else if (led) led.goOn({ piece, step, look, asked });
   else go({ at: 'leave', job: job.id });
 }
 

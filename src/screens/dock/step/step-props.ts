@@ -35,8 +35,8 @@ export interface Led {
   Beside: ComponentType<{ job: OpenJob; step: Step; again: (() => void) | null }>;
   /** What to do with the tape, in everyday words. */
   told: (reading: SheetReading, sheet: Sheet) => { text: string; mistake: string | null };
-  /** On where nothing of the piece is open any more, or from a look after the first. */
-  goOn: (from: { piece: string; step: string; look: SecondLook | null }) => void;
+  /** On where nothing of the piece is open any more, or from a look after the first. asked: the shop asked for the step. */
+  goOn: (from: { piece: string; step: string; look: SecondLook | null; asked: boolean }) => void;
   /** On from a look that is left for later. */
   leaveForLater: (look: SecondLook) => void;
 }

@@ -8,14 +8,16 @@ export interface Told {
   term: Term | null;
 }
 
-/** On a folding top a bow is one of its tubes, not the front of the boat. */
+/** Where one word means both, on a folding top it is one of the top's tubes, not the front of the boat. */
 const bowOf = (kind: string | undefined): Term => (kind === 'folding-top' ? 'frame-bow' : 'bow');
 
 /** A text in stretches, its trade's words apart so that each can be explained. The stretches make up the text again. */
 export function toldInWords(text: string, kind?: string): Told[] {
   const { names } = sayGlossary();
   const byName = new Map(Object.entries(names).map(([term, name]) => [name, term as Term]));
-  byName.delete(names['frame-bow']);
+  // English has one word for both, Spanish two.
+  const shared = names['frame-bow'].startsWith(names.bow);
+  if (shared) byName.delete(names['frame-bow']);
   const pattern = new RegExp(`(?<![\\p{L}-])(${[...byName.keys()].join('|')})(e?s)?(?![\\p{L}-])`, 'giu');
   const told: Told[] = [];
   let at = 0;
@@ -23,7 +25,7 @@ export function toldInWords(text: string, kind?: string): Told[] {
     const [whole, word = ''] = match;
     if (match.index > at) told.push({ text: text.slice(at, match.index), term: null });
     const term = byName.get(word.toLowerCase()) ?? null;
-    told.push({ text: whole, term: term === 'bow' ? bowOf(kind) : term });
+    told.push({ text: whole, term: shared && term === 'bow' ? bowOf(kind) : term });
     at = match.index + whole.length;
   }
   if (at < text.length) told.push({ text: text.slice(at), term: null });

@@ -51,9 +51,7 @@ export function useFasteners(sheet: Sheet, run: SheetRun, parts: readonly Part[]
     }
     const typed = { text: text.value.trim(), unit: read.unit, value: read.value };
     text.value = '';
-    const reading = again
-      ? await correct(again.reading, typed)
-      : await addFastener(run, parts, part, typeOf(part), typed);
+    const reading = again ? await correct(again.reading, typed) : await addFastener(run, part, typeOf(part), typed);
     setAgain(null);
     await judged();
     answerBack(read, { look: findingsOn(null, 'reading', reading).length > 0 });
