@@ -1,9 +1,9 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import process from 'node:process';
+import { install, mayInstall } from './debian.ts';
 
 const DEBIAN_CHROMIUM = '/usr/bin/chromium';
-const APT_INSTALL = ['-o', 'DPkg::Lock::Timeout=400', 'install', '-y', '--no-install-recommends'];
 const PACKAGES = ['chromium', 'fonts-dejavu-core'];
 
 /** The browser that tests start: `CHROMIUM` from the environment, or Debian's. It may not be there. */
@@ -51,17 +51,4 @@ function ensurePython(module: string, what: string): void {
   if (there()) return;
   if (mayInstall()) install([`python3-${module}`]);
   if (!there()) console.log(`python3-${module} is not here: ${what} is left out.`);
-}
-
-function mayInstall(): boolean {
-  return (
-    process.getuid?.() === 0 && existsSync('/etc/debian_version') && spawnSync('apt-get', ['--version']).status === 0
-  );
-}
-
-function install(packages: readonly string[]): void {
-  console.log(`Installing ${packages.join(', ')} from Debian (once) ...`);
-  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  spawnSync('apt-get', ['update'], { stdio: 'inherit', env });
-  spawnSync('apt-get', [...APT_INSTALL, ...packages], { stdio: 'inherit', env });
 }

@@ -1,6 +1,7 @@
 import { ensureBuilt } from '../../src/server/setup.mjs';
 import { ensureChromium, ensureEzdxf, ensurePoppler, ensureScipy } from './chromium.ts';
 import { checkDirections } from './directions.ts';
+import { ensureEngines } from './engines.ts';
 import { checkSize } from './size.ts';
 import { type Outcome, type Step, tool } from './step.ts';
 import { runTests } from './tests.ts';
@@ -55,5 +56,6 @@ async function build(): Promise<Outcome> {
 async function browserTests(): Promise<Outcome> {
   process.env.CHROMIUM = await ensureChromium();
   ensurePoppler();
+  ensureEngines();
   return await runTests('browser');
 }
