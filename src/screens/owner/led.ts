@@ -32,7 +32,9 @@ function beyond({ piece, step, look, asked }: Parameters<Led['goOn']>[0]): Route
   if (!job) return null;
   const next = nextLook();
   if (look) {
-    if (next) return next.look === look.look ? next.at : { at: 'owner', job: job.id, page: 'again' };
+    // The same reading once more would be the same screen, emptied without a word: the page before the looks comes between.
+    const goesOn = next?.look === look.look && next.reading !== look.reading;
+    if (next) return goesOn ? next.at : { at: 'owner', job: job.id, page: 'again' };
     return { at: 'leave', job: job.id };
   }
   // Whoever answers the shop is led to nothing besides, but for a look that settles what was answered.

@@ -28,30 +28,30 @@ export class Bench {
     });
   }
 
-  /** Opens a packet and asks again for all that the app proposes and for some more; what stood in the way, and the link. */
-  askAgain(packet: string, more: readonly string[]): Promise<{ standing: string; link: string }> {
+  /** Opens a packet and asks again for all that the app proposes and for some more; what slips were suspected, and the link. */
+  askAgain(packet: string, more: readonly string[]): Promise<{ slips: string; link: string }> {
     return this.#at(async (phone) => {
       const { page } = phone;
       await open(phone, packet);
       expect(await page.getByTestId('clear').count()).toBe(0);
-      const standing = await page.locator('.bench').innerText();
+      await page.getByText('One thing stands in the way of cutting').waitFor();
+      const slips = await page.getByRole('region', { name: 'Suspected slips' }).innerText();
       await page.getByTestId('ask-again').click();
       for (const name of more) await page.getByRole('checkbox', { name: `Ask again for ${name}` }).check();
       await page.getByTestId('make-ask').click();
       await page.getByTestId('ask-by-link').click();
-      return { standing, link: await linkOf(phone) };
+      return { slips, link: await linkOf(phone) };
     });
   }
 
-  /** Merges the answer and clears the piece to cut; what the history of each reading says. */
-  clear(packet: string): Promise<string> {
+  /** Merges the answer and clears the piece to cut. */
+  clear(packet: string): Promise<void> {
     return this.#at(async (phone) => {
       const { page } = phone;
       await open(phone, packet);
       await page.getByTestId('clear').click();
       await page.getByTestId('clear-sure').click();
       await page.getByText(/Clear to cut, said/).waitFor();
-      return await page.locator('.bench').innerText();
     });
   }
 

@@ -18,6 +18,15 @@ export interface Look {
   readonly said: string;
 }
 
+/** What this person has done so far, whatever became of the browser. */
+export interface Past {
+  readonly looks: Look[];
+  pictures: number;
+}
+
+/** Seconds, thirds, and what one answer to the shop may bring up. */
+const MOST_ROUNDS = 5;
+
 const USUAL_PATIENCE = 2;
 /** Taps on Next that come sooner are taken for the second half of a double tap. */
 const DOUBLE_TAP_MS = 600;
@@ -28,14 +37,12 @@ const JUDGED_MS = 1_200;
 export class Owner {
   readonly hand: Hand;
   readonly habits: Habits;
-  readonly looks: Look[];
-  /** Pictures so far. */
-  private taken = 0;
+  readonly past: Past;
 
-  constructor(hand: Hand, habits: Habits, looks: Look[] = []) {
+  constructor(hand: Hand, habits: Habits, past: Past) {
     this.hand = hand;
     this.habits = habits;
-    this.looks = looks;
+    this.past = past;
   }
 
   /** The step on the screen; null where there is none. */
@@ -70,6 +77,18 @@ export class Owner {
       if (await this.hand.isThere('.pad')) await this.reading(step);
       else if (step.startsWith('photo-')) await this.photo(step);
       else await this.question(step);
+    }
+  }
+
+  /** Reads once more whatever the app asks for after the round; look: at the page before it. */
+  async lookAgain(look: () => Promise<void> = async () => undefined): Promise<void> {
+    const { hand } = this;
+    for (let round = 0; (await hand.place()).endsWith('/again') && round < MOST_ROUNDS; round += 1) {
+      await hand.seesElement('[data-testid=look-again]');
+      await look();
+      await hand.pressElement('[data-testid=look-again]');
+      await hand.until('the first of them', async () => (await this.step()) !== null);
+      await this.walk();
     }
   }
 
@@ -125,7 +144,7 @@ export class Owner {
     });
     const stayed = !(await moved());
     const said = stayed ? await this.said() : '';
-    this.looks.push({ slot, typed, said });
+    this.past.looks.push({ slot, typed, said });
     return stayed ? said : null;
   }
 
@@ -137,7 +156,7 @@ export class Owner {
   /** What this look at a reading gives. */
   private next(slot: string): string {
     const values = this.habits.readings[slot] ?? [];
-    const taken = this.looks.filter((look) => look.slot === slot).length;
+    const taken = this.past.looks.filter((look) => look.slot === slot).length;
     const value = values[Math.min(taken, values.length - 1)];
     if (value === undefined) throw new Error(`nobody knows what ${slot} is`);
     return value;
@@ -174,8 +193,8 @@ export class Owner {
   async takePhoto(): Promise<void> {
     const { hand } = this;
     const { photos } = this.habits;
-    await hand.put('input[type=file]', photos[this.taken % photos.length] ?? '');
-    this.taken += 1;
+    await hand.put('input[type=file]', photos[this.past.pictures % photos.length] ?? '');
+    this.past.pictures += 1;
     await hand.seesElement('button.photo img');
     for (let marks = 0; (await hand.isThere('.mark-ask')) && marks < 5; marks += 1) {
       const asked = await this.asked();
