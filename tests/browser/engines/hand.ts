@@ -112,7 +112,9 @@ function found(selector: string, name?: string | RegExp): string {
     for (const one of all) {
       const labels = one.labels ? [...one.labels].map((label) => label.innerText).join(' ') : '';
       const called = (one.getAttribute('aria-label') ?? (labels || one.innerText)).replace(/\\s+/g, ' ').trim();
-      const shown = one.getClientRects().length > 0 && getComputedStyle(one).visibility === 'visible';
+      const { visibility, pointerEvents } = getComputedStyle(one);
+      // What takes no tap yet is waited for, as it is by an eye that has to read it first.
+      const shown = one.getClientRects().length > 0 && visibility === 'visible' && pointerEvents !== 'none';
       if (shown && !one.disabled && ${wanted}) return one;
     }
     return null;
