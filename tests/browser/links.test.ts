@@ -209,7 +209,11 @@ test('the link leads the owner to that step and to nothing besides; the answer m
     expect(new Installer(phone).stepKey()).toBe('A-C');
     await shot(page, 'link-again-step');
     const before = page.url();
+    // An owner looks afresh: what was read before is not on the screen.
+    expect(await page.locator('main').innerText()).not.toContain('91 13/16');
     await page.getByTestId('enter').tap();
+    await page.getByTestId('next').waitFor();
+    expect(await page.locator('main').innerText()).not.toContain('91 13/16');
     await new Installer(phone).type('91 7/8');
     await new Installer(phone).next();
     // Other steps of the walk are open still; none of them was asked for.
