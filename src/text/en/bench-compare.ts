@@ -12,7 +12,7 @@ export const benchCompare = {
   reading: 'Reading',
   before: 'Then',
   after: 'Now',
-  difference: 'Difference',
+  difference: 'Change',
   noValue: 'no value',
   came: 'Findings that came',
   went: 'Findings that went',

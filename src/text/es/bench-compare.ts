@@ -13,7 +13,7 @@ export const benchCompare: typeof english.benchCompare = {
   reading: 'Lectura',
   before: 'Antes',
   after: 'Ahora',
-  difference: 'Diferencia',
+  difference: 'Cambio',
   noValue: 'sin valor',
   came: 'Avisos que aparecieron',
   went: 'Avisos que desaparecieron',

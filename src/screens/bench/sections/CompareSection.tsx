@@ -134,7 +134,7 @@ function Said({ heading, findings, job }: { heading: string; findings: readonly 
   return (
     <>
       <h3>{heading}</h3>
-      <ul>
+      <ul class="stack">
         {findings.map((finding) => (
           <li key={finding.id}>{findingText(finding, job.sheet)}</li>
         ))}

@@ -23,6 +23,7 @@ export function DecideSection({ job, piece, lit }: { job: OpenJob; piece: SheetP
     <Section at="decide">
       {last && (stands ? <Standing clearance={last} job={job} /> : <Voided clearance={last} job={job} />)}
       {stands && <SendBack job={job} />}
+      <WhoDecides />
       {!clear && <InTheWay job={job} standing={standing} lit={lit} />}
       {clear && !stands && job.judged && (
         <ClearButton key={piece.id} job={job} piece={piece.id} again={last !== null} />
@@ -57,7 +58,6 @@ function ClearButton({ job, piece, again }: { job: OpenJob; piece: string; again
   return (
     <Banner tone="note">
       <p>{words.meaning[basisOf(job, piece)]}</p>
-      <WhoClears />
       <div class="row">
         <button
           type="button"
@@ -75,8 +75,8 @@ function ClearButton({ job, piece, again }: { job: OpenJob; piece: string; again
   );
 }
 
-/** A decision bears a name; asked for here where the device does not know it. */
-function WhoClears() {
+/** Every decision bears a name; asked for where the device does not know it, and there to be mended until one goes away. */
+function WhoDecides() {
   const [unknown] = useState(actor.value.name === '');
   const words = sayBench().decide;
   if (!unknown) return null;

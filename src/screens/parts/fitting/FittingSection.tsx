@@ -72,6 +72,7 @@ function NoteForm({ job, piece, onDone }: { job: OpenJob; piece: string; onDone:
   return (
     <form
       class="stack"
+      onInput={() => setRefusal('')}
       onSubmit={(event) => {
         event.preventDefault();
         void save();
