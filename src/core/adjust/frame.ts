@@ -61,9 +61,9 @@ function wrongSides(problem: Problem, x: Float64Array): { point: string; side: S
 }
 
 /**
- * What a point that lies on a side is held against, along that side's axis: the middle of what lies on the other side, or of
- * what lies on neither, among the marks where there are any. Null where all lie on the same side: which of two port points is
- * further to port says nothing.
+ * What a point that lies on a side is held against, along that side's axis: the middle of the other marks, or of all other
+ * points where there are no marks. Null where all of those lie on the same side: which of two port points is further to
+ * port says nothing.
  */
 function acrossFrom({ network: { points } }: Problem, x: Float64Array, i: number, side: Side): number | null {
   const marks = points.flatMap((p, k) => (p.role === 'mark' ? [k] : []));
@@ -71,9 +71,7 @@ function acrossFrom({ network: { points } }: Problem, x: Float64Array, i: number
   const [axis, sign] = SIDES[side];
   const lies = (k: number): number =>
     points[k]?.sides?.reduce((sum, one) => sum + (SIDES[one][0] === axis ? SIDES[one][1] * sign : 0), 0) ?? 0;
-  const across = others.filter((k) => lies(k) < 0);
-  const among = across.length > 0 ? across : others.filter((k) => lies(k) === 0);
-  return among.length === 0 ? null : (centroid(x, among)[axis] ?? null);
+  return others.every((k) => lies(k) > 0) ? null : (centroid(x, others)[axis] ?? null);
 }
 
 /** For each point the centroid of the marks other than itself, or of all other points where there are no marks. */

@@ -37,12 +37,19 @@ export function secondLooks(sheet: Sheet, findings: readonly Finding[]): SecondL
       .filter(({ rule }) => rule === 'takes-disagree')
       .map(({ subjects, numbers }) => [subjects[0]?.id, numbers.before]),
   );
+  const thrice = new Set(
+    open.flatMap(({ rule, numbers, subjects }) =>
+      rule === 'missing-second-look' && numbers.looks === 3 ? subjects.map(({ id }) => id) : [],
+    ),
+  );
   return sheet.pieces.flatMap(({ id: piece }) => {
     const rank = walkOrder(sheet, piece);
     const own = sheet.readings.filter((reading) => reading.piece === piece && byOwner(reading));
     const inOrder = own.sort((a, b) => rank(a) - rank(b));
     const seconds = inOrder.filter((reading) => twice.has(reading.id) && looksOf(reading).length === 1);
-    const thirds = inOrder.filter((reading) => settles(reading, differing.get(reading.id)));
+    const thirds = inOrder.filter(
+      (reading) => settles(reading, differing.get(reading.id)) || (thrice.has(reading.id) && mayGoOn(reading)),
+    );
     return [
       ...seconds.map((reading) => lookAt(piece, reading, 2)),
       ...thirds.map((reading) => lookAt(piece, reading, 3)),
@@ -57,8 +64,10 @@ const MOST_LOOKS = 6;
 function settles(reading: SheetReading, before: Finding['numbers'][string] | undefined): boolean {
   const taken = looksOf(reading).length;
   if (before === undefined) return false;
-  return taken === 2 || (taken < MOST_LOOKS && Number(before) > 1);
+  return taken === 2 || (mayGoOn(reading) && Number(before) > 1);
 }
+
+const mayGoOn = (reading: SheetReading): boolean => looksOf(reading).length < MOST_LOOKS;
 
 /** The looks at a reading that stand, the first first; what was struck out is none. */
 export const looksOf = (reading: SheetReading): Take[] => reading.takes.filter(({ struck }) => struck === null);

@@ -54,7 +54,8 @@ const others = (names: readonly string[]): string => names.slice(1).join(' and '
 /** One sentence or two for each rule: what happened, what it means. Never whose fault, never what would fit. */
 export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
   'missing-reading': ({ names }) => `${names[0]}: not taped yet.`,
-  'missing-second-look': ({ names }) => `${names[0]}: to be read a second time.`,
+  'missing-second-look': ({ names, numbers }) =>
+    numbers.looks === 3 ? `${names[0]}: to be read once more.` : `${names[0]}: to be read a second time.`,
   'unmeasured-reading': ({ names, numbers }) =>
     numbers.answer === 'none-here'
       ? `${names[0]}: answered “none here” (${numbers.reason}). The guide expects it; is that so?`

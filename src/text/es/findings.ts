@@ -97,7 +97,8 @@ const others = (names: readonly string[]): string => joined(names.slice(1));
 /** One sentence or two for each rule: what happened, what it means. Never whose fault, never what would fit. */
 export const findings: Record<RuleKey, (facts: FindingFacts) => string> = {
   'missing-reading': ({ names }) => `${names[0]}: aún sin medir.`,
-  'missing-second-look': ({ names }) => `${names[0]}: falta leerla por segunda vez.`,
+  'missing-second-look': ({ names, numbers }) =>
+    numbers.looks === 3 ? `${names[0]}: falta leerla una vez más.` : `${names[0]}: falta leerla por segunda vez.`,
   'unmeasured-reading': ({ names, numbers }) =>
     numbers.answer === 'none-here'
       ? `${names[0]}: se respondió “aquí no hay” (${numbers.reason}). La guía lo espera; ¿es así?`

@@ -68,6 +68,27 @@ describe(`${key}, loud`, () => {
     job.add('take.strike', { take: job.entries.at(-1)?.id, reason: 'only typed' });
     expect(asked(job)).toHaveLength(1);
   });
+  it('wants a third look at what nothing else checks once two readings of the piece were found off, and only then', () => {
+    const heights = ['h-A', 'h-B', 'h-C', 'h-D'];
+    const measured = new Measured(guideNamed('tension-shade'), { who: owner });
+    const third = (): string[] =>
+      measured.job.of(key).flatMap(({ subjects, numbers }) => (numbers.looks === 3 ? measured.names(subjects) : []));
+    for (const reading of measured.job.sheet().readings)
+      if (reading.slot !== null && reading.needed) measured.read(reading.slot);
+    expect(third()).toEqual([]);
+    /** A look that is off, and one more that agrees with the two before. */
+    const slip = (slot: string): void => {
+      const reading = measured.reading(slot);
+      measured.job.add('take.add', { reading, ...measured.job.typed(measured.length(slot) + 300) });
+      measured.read(slot);
+    };
+    slip('A-B');
+    expect(third()).toEqual([]);
+    slip('C-D');
+    expect(third().sort()).toEqual(heights);
+    for (const slot of heights) measured.read(slot);
+    expect(third()).toEqual([]);
+  });
   it('may be taken on with a reason, as long as nothing else is read', () => {
     const job = box().takes(LENGTHS);
     for (const { id, basis } of job.of(key))
