@@ -59,12 +59,9 @@ function take(scribe: Scribe, reading: string, text: string): void {
 
 function fasten(scribe: Scribe, { runs: [run] }: PieceDeclaration, places: readonly string[]): void {
   if (!run) return;
-  for (const [field, value] of [
-    ['presence', 'there'],
-    ['line', 'fastener-line'],
-    ['type', 'snap'],
-  ] as const)
-    scribe.add('run.detail', { run: run.id, field, value });
+  scribe.add('run.detail', { run: run.id, field: 'presence', value: 'there' });
+  scribe.add('run.detail', { run: run.id, field: 'line', value: 'fastener-line' });
+  scribe.add('run.detail', { run: run.id, field: 'type', value: 'snap' });
   for (const [i, place] of places.entries()) {
     const reading = scribe.newId();
     const about = { fastener: scribe.newId(), run: run.id, reading, rank: i + 1 };
