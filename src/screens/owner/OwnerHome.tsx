@@ -80,6 +80,8 @@ function Ways({ job, finished }: { job: OpenJob; finished: boolean }) {
   const { sheet } = job;
   const practised = sheet.practice.some(({ who }) => who.name === actor.value.name && who.role === actor.value.role);
   const copy = jobs.value?.find(({ id }) => id === job.id)?.lastCopy;
+  // What the shop's link brought is no copy of anything measured.
+  const sent = copy?.heads.some((head) => job.entries.some(({ id, who }) => id === head && who.role !== 'bench'));
   return (
     <ul class="list">
       <Way to={{ at: 'owner', job: job.id, page: 'before' }} label={words.before} />
@@ -92,7 +94,7 @@ function Ways({ job, finished }: { job: OpenJob; finished: boolean }) {
       ))}
       <Way to={{ at: 'leave', job: job.id }} label={words.check} strong={finished && !job.gates.leave.clear} />
       <Way to={{ at: 'send', job: job.id }} label={words.send} strong={finished}>
-        {copy && <span class="quiet small">{words.lastSent(dateText(copy.at))}</span>}
+        {copy && sent && <span class="quiet small">{words.lastSent(dateText(copy.at))}</span>}
       </Way>
     </ul>
   );

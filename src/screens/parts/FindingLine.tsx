@@ -25,6 +25,7 @@ function blindText(finding: Finding, sheet: Sheet): string {
   const readings = finding.subjects.map(({ on }) => on === 'reading');
   const names = subjectNames(finding, sheet).filter((_, i) => readings[i]);
   if (finding.rule === 'missing-second-look') return findingText(finding, sheet);
+  if (finding.severity === 'note') return words.nothingToDo(names);
   if (finding.rule !== 'takes-disagree') return words.pleaseAt(names);
   return lookDue(finding.subjects[0]?.id ?? '') ? words.onceMore(names) : words.toShop(names);
 }

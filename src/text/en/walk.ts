@@ -9,6 +9,7 @@ export const walk = {
   /** To whoever reads again without what was read. */
   again: {
     please: 'Please look at the tape again and type what it says.',
+    nothingToDo: (names: readonly string[]) => `${listed(names)}: nothing to do here.`,
     pleaseAt: (names: readonly string[]) => `${listed(names)}: please look at the tape again and type what it says.`,
     onceMore: (names: readonly string[]) => `${names[0] ?? ''}: one more look, please.`,
     toShop: (names: readonly string[]) => `${names[0] ?? ''}: the looks differ. The shop will ask you about it.`,

@@ -11,6 +11,7 @@ const listed = (parts: readonly string[]): string => {
 export const walk: typeof english.walk = {
   again: {
     please: 'Por favor, mire otra vez la cinta y escriba lo que dice.',
+    nothingToDo: (names: readonly string[]) => `${listed(names)}: aquí no hay nada que hacer.`,
     pleaseAt: (names: readonly string[]) =>
       `${listed(names)}: por favor, mire otra vez la cinta y escriba lo que dice.`,
     onceMore: (names: readonly string[]) => `${names[0] ?? ''}: léala una vez más, por favor.`,
