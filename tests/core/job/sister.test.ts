@@ -63,7 +63,8 @@ describe('a job for a sister boat', () => {
         const [before, after] = [fold(phone.entries), fold(begun(phone.entries).entries)];
         const names = (sheet: typeof before) => ({
           pieces: sheet.pieces.map(({ name, flat }) => [name, flat]),
-          shots: sheet.shots.map(({ slot, points }) => [slot, points.length]),
+          // Not points that have left the piece, or are not here yet.
+          shots: sheet.shots.map(({ slot, points }) => [slot, points.filter((id) => isHere(sheet, id)).length]),
           questions: sheet.questions.map(({ slot }) => slot),
           obstructions: sheet.obstructions.map(({ label }) => label).sort(),
         });
@@ -81,6 +82,8 @@ describe('a job for a sister boat', () => {
     );
   });
 
+  const isHere = (sheet: ReturnType<typeof fold>, of: string): boolean =>
+    sheet.points.some(({ id, pieces }) => id === of && pieces.length > 0);
   const hasMoved = (sheet: ReturnType<typeof fold>, of: string): boolean =>
     sheet.points.some(({ label, replaces, replacedBy }) => label === of && (replaces ?? replacedBy) != null);
 
