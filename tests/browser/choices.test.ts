@@ -44,6 +44,28 @@ test('the second half of a doubled tap does not answer the question that has com
   });
 });
 
+test('an answer that is changed leads on in the walk as it then is', async () => {
+  await withPhone(app.url, {}, async (phone) => {
+    const installer = new Installer(phone);
+    const { page } = phone;
+    await installer.begin('M. Sample', 'Perla', 'Sam');
+    await installer.addPiece('Tension shade');
+    await stepOf(phone, installer, 'poles');
+    await installer.tap('Nothing yet');
+    await page.locator('.strip').getByText('Nothing stands in the rod holders').waitFor();
+    await installer.tap('Go on anyway');
+    await installer.movedFrom('poles');
+    // The lean of the holders is asked only where there is nothing to tape to.
+    expect(installer.stepKey()).toBe('lean');
+    await stepOf(phone, installer, 'poles');
+    await page.waitForTimeout(400);
+    await installer.tap('The real poles');
+    await installer.movedFrom('poles');
+    expect(installer.stepKey()).not.toBe('lean');
+    await page.locator('.step').waitFor();
+  });
+});
+
 test('choices that do not go together are said where they are made; an answer stands ready for the next piece', async () => {
   await withPhone(app.url, {}, async (phone) => {
     const installer = new Installer(phone);

@@ -1,5 +1,5 @@
 import type { Sheet } from '../job/index.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, RuleKey } from './finding.ts';
 import { inWalkingOrder } from './walk.ts';
 
 /** Whether a gate is open, and what stands in the way, in walking order. */
@@ -24,3 +24,9 @@ export function gates(sheet: Sheet, findings: readonly Finding[], piece?: string
 }
 
 const gate = (standing: Finding[]): Gate => ({ clear: standing.length === 0, standing });
+
+const CONTRADICTS: ReadonlySet<RuleKey> = new Set(['reading-doubted', 'takes-disagree']);
+
+/** Readings of a piece that contradict others and were taken on with a reason: the shape is bent by them. */
+export const contradictionsTakenOn = (findings: readonly Finding[], piece: string): Finding[] =>
+  findings.filter((finding) => finding.piece === piece && finding.accepted !== null && CONTRADICTS.has(finding.rule));

@@ -48,9 +48,14 @@ function withoutEchoes(findings: readonly Finding[]): Finding[] {
   const twoLooks = new Set(
     open.flatMap(({ subjects }) => subjects.filter(({ on }) => on === 'reading').map(({ id }) => id)),
   );
+  // That boats differ from side to side is no comfort about a reading that is thought to be wrong.
+  const doubted = new Set(
+    findings.flatMap(({ rule, subjects }) => (rule === 'reading-doubted' ? subjects.map(({ id }) => id) : [])),
+  );
   return withoutTheSameLook(
     findings.flatMap((finding) => {
       const { rule, piece, subjects } = finding;
+      if (rule === 'port-starboard' && subjects.some(({ id }) => doubted.has(id))) return [];
       if (finding.severity === 'stop' && subjects.some(({ id }) => twoLooks.has(id))) return [];
       const culprits = named.get(piece);
       if (rule === 'impossible-tetrahedron' && culprits && subjects.some(({ id }) => culprits.has(id))) return [];

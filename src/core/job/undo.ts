@@ -3,7 +3,14 @@ import { inForceCheck } from './gather.ts';
 import type { Role } from './words.ts';
 
 /** Undo stops here: what these begin is not taken back by a thumb that slipped. */
-const BEGINNINGS: ReadonlySet<string> = new Set<EntryKind>(['job.open', 'piece.add', 'erase', 'piece.clear']);
+const BEGINNINGS: ReadonlySet<string> = new Set<EntryKind>([
+  'job.open',
+  'job.request',
+  'piece.add',
+  'practice.done',
+  'erase',
+  'piece.clear',
+]);
 
 /** What undo would take back next: the last entry of this role's own hand that is still in force. Null: nothing. */
 export function nextToTakeBack(entries: readonly Entry[], role: Role): Entry | null {

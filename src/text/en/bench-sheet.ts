@@ -32,6 +32,7 @@ export const benchSheet = {
   nothing: 'There is nothing to draw yet.',
   decision: 'May it be cut?',
   basis: {
+    bent: 'CLEARED OVER READINGS THAT CONTRADICT EACH OTHER, taken on with a reason: plan and points are bent by one that does not fit.',
     engine: 'Every point the cloth depends on is fixed, checked and within tolerance.',
     rules: 'Cleared by rules only: nobody has computed how sure each point is.',
   },

@@ -34,6 +34,7 @@ export const benchSheet: typeof english.benchSheet = {
   nothing: 'Todavía no hay nada que dibujar.',
   decision: '¿Se puede cortar?',
   basis: {
+    bent: 'AUTORIZADO SOBRE LECTURAS QUE SE CONTRADICEN, aceptadas con un motivo: una que no concuerda tuerce el plano y los puntos.',
     engine: 'Cada punto del que depende la lona está fijo, comprobado y dentro de lo que se necesita.',
     rules: 'Autorizado solo por reglas: nadie ha calculado con qué precisión está cada punto.',
   },

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { gates } from '../../../src/core/check/index.ts';
+import { contradictionsTakenOn, gates } from '../../../src/core/check/index.ts';
 import { Job, pieceId, readingId } from './build.ts';
 
 const POINTS = { A: null, B: null, C: null };
@@ -30,6 +30,9 @@ describe('gates', () => {
     const job = doubtful();
     const finding = job.of('takes-disagree')[0];
     job.add('finding.accept', { finding: finding?.id, basis: finding?.basis, reason: 'mean is fine' });
+    // Clear, but over looks that contradict each other: whoever cuts is told.
+    expect(contradictionsTakenOn(job.findings(), pieceId())).toMatchObject([{ rule: 'takes-disagree' }]);
+    expect(contradictionsTakenOn(doubtful().findings(), pieceId())).toEqual([]);
     expect(gatesOf(job)).toMatchObject({ leave: { clear: true }, cut: { clear: true } });
   });
   it('of one piece are not held by another', () => {

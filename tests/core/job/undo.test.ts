@@ -26,6 +26,17 @@ describe('undo', () => {
     expect(values(phone)).toEqual([]);
   });
 
+  it('stops at what a shop asked and at the practice on paper: neither is on the screen where undo is pressed', () => {
+    const phone = begunPhone();
+    const readings = [{ of: 'long' as const, text: '11', unit: 'in' as const, value: 279.4 }];
+    phone.does('practice.done', { paper: 'letter', readings });
+    expect(nextToTakeBack(phone.entries, 'installer')).toBeNull();
+    take(phone, 1000);
+    undo(phone);
+    expect(values(phone)).toEqual([]);
+    expect(fold(phone.entries).practice).toHaveLength(1);
+  });
+
   it('takes back everything that one act did', () => {
     const phone = begunPhone();
     const batch = id(800, 5);

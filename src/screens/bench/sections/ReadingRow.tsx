@@ -113,7 +113,8 @@ function Strike({ reading, name, wide }: { reading: SheetReading; name: string; 
   );
 }
 
-const counted = (reading: SheetReading): number => reading.takes.filter((take) => take.struck === null).length;
+const counted = (reading: SheetReading): number =>
+  reading.takes.filter((take) => take.struck === null && take.outvoted !== true).length;
 
 function Takes({ reading }: { reading: SheetReading }) {
   const words = sayBench().readings;

@@ -1,4 +1,4 @@
-import type { Finding } from '../../../core/check/index.ts';
+import { contradictionsTakenOn, type Finding } from '../../../core/check/index.ts';
 import { say } from '../../../text/index.ts';
 import { saySheet } from '../../../text/sheet.ts';
 import { dateText, lengthText, whoText } from '../../model/words.ts';
@@ -40,9 +40,10 @@ function Decided({ content: { facts, job, piece } }: { content: SheetContent }) 
   const last = clearanceOf(job.sheet, piece.id);
   if (!last) return <p>{words.notCleared}</p>;
   if (!facts.isCleared) return <p>{words.voided(whoText(last.who), dateText(last.at))}</p>;
+  const bent = contradictionsTakenOn(job.findings, piece.id).length > 0;
   return (
     <p>
-      <strong>{facts.cleared}.</strong> {words.basis[last.basis]}
+      <strong>{facts.cleared}.</strong> {bent ? words.basis.bent : words.basis[last.basis]}
     </p>
   );
 }

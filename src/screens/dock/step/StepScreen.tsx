@@ -4,7 +4,7 @@ import type { SecondLook } from '../../../core/guide/second-looks.ts';
 import { keepScreenOn } from '../../../device/wake-lock.ts';
 import { say } from '../../../text/index.ts';
 import { sayWalk } from '../../../text/walk.ts';
-import type { OpenJob } from '../../model/open-job.ts';
+import { type OpenJob, openJob } from '../../model/open-job.ts';
 import { go, routeHash } from '../../model/route.ts';
 import { fromOtherEnd, lookDue, looksDue } from '../../model/second-looks.ts';
 import { store } from '../../model/services.ts';
@@ -88,7 +88,11 @@ interface From extends Pick<Props, 'job' | 'piece' | 'led'> {
 
 function onwardFrom({ job, piece, steps, at, led, look, asked }: From): void {
   const step = steps[at]?.key ?? '';
-  const next = look ? null : asked ? nextAsked(steps, at) : nextOpen(steps, at);
+  // What was answered may have changed the walk since this screen was drawn.
+  const now = openJob.value?.id === job.id ? stepsOf(openJob.value.sheet, piece) : steps;
+  const here = now.findIndex(({ key }) => key === step);
+  const from = here < 0 ? Math.min(at, now.length) - 1 : here;
+  const next = look ? null : asked ? nextAsked(now, from) : nextOpen(now, from);
   const beyond = asked ? firstAsked(job.sheet, piece) : null;
   if (next && next.key !== step) go({ at: 'step', job: job.id, piece, step: next.key });
   else if (beyond) go({ at: 'step', job: job.id, piece: beyond.piece, step: beyond.step.key });
