@@ -45,7 +45,9 @@ describe('inches and millimetres', () => {
     expect(imperial.map(plain)).toEqual(metric.map(plain));
   });
   it('find something in it', () => {
-    expect(new Set(metric.map(({ rule }) => rule)).size).toBeGreaterThanOrEqual(6);
+    // Sides that differ are not among it: the readings of which that could be said are doubted already.
+    expect(new Set(metric.map(({ rule }) => rule)).size).toBeGreaterThanOrEqual(5);
+    expect(metric.map(({ rule }) => rule)).not.toContain('port-starboard');
   });
   it('differ in their numbers by no more than the rounding of the tape', () => {
     for (const [index, finding] of metric.entries()) {
