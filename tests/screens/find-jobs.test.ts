@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { uuid } from '../../src/device/clock.ts';
 import type { JobStanding, JobSummary } from '../../src/device/store/index.ts';
 import { folded, ORDERS, orderJobs, searchJobs } from '../../src/screens/model/find-jobs.ts';
-import { jobTitle } from '../../src/screens/model/words.ts';
+import { jobTitle } from '../../src/screens/model/job-words.ts';
 
 const HEAD = uuid();
 const SENT = { heads: [HEAD], at: '2026-05-04T09:30:00Z', how: 'shared' } as const;

@@ -50,28 +50,21 @@ export function settleFrame(problem: Problem, x: Float64Array, weight: Float64Ar
 function wrongSides(problem: Problem, x: Float64Array): { point: string; side: Side }[] {
   const { points } = problem.network;
   const found: { point: string; side: Side }[] = [];
+  const middleOf = middles(problem, x);
   points.forEach((p, i) => {
     for (const side of p.sides ?? []) {
       const [axis, sign] = SIDES[side];
-      const middle = acrossFrom(problem, x, i, side);
-      if (middle !== null && sign * (at(x, 3 * i + axis) - middle) < -1) found.push({ point: p.id, side });
+      if (!hasOtherSide(problem, i, side)) continue;
+      if (sign * (at(x, 3 * i + axis) - (middleOf(i)[axis] ?? 0)) < -1) found.push({ point: p.id, side });
     }
   });
   return found;
 }
 
-/**
- * What a point that lies on a side is held against, along that side's axis: the middle of the other marks, or of all other
- * points where there are no marks. Null where all of those lie on the same side: which of two port points is further to
- * port says nothing.
- */
-function acrossFrom({ network: { points } }: Problem, x: Float64Array, i: number, side: Side): number | null {
-  const marks = points.flatMap((p, k) => (p.role === 'mark' ? [k] : []));
-  const others = (marks.length > 0 ? marks : points.map((_, k) => k)).filter((k) => k !== i);
-  const [axis, sign] = SIDES[side];
-  const lies = (k: number): number =>
-    points[k]?.sides?.reduce((sum, one) => sum + (SIDES[one][0] === axis ? SIDES[one][1] * sign : 0), 0) ?? 0;
-  return others.every((k) => lies(k) > 0) ? null : (centroid(x, others)[axis] ?? null);
+/** Among what a point is held against, something lies elsewhere: which of two port points is further to port says nothing. */
+function hasOtherSide({ network: { points } }: Problem, i: number, side: Side): boolean {
+  const marked = points.some(({ role }) => role === 'mark');
+  return points.some((p, k) => k !== i && (!marked || p.role === 'mark') && !p.sides?.includes(side));
 }
 
 /** For each point the centroid of the marks other than itself, or of all other points where there are no marks. */

@@ -4,7 +4,8 @@ import { sayBench } from '../../text/bench.ts';
 import { sayEdges } from '../../text/edges.ts';
 import { sayGuide } from '../../text/guide.ts';
 import { sayShop } from '../../text/shop.ts';
-import { runTitle as nameOfRun, readingName, shotTitle, valueText, whoText, wordsOfPiece } from '../model/words.ts';
+import { whoText } from '../model/job-words.ts';
+import { runTitle as nameOfRun, readingName, shotTitle, valueText, wordsOfPiece } from '../model/words.ts';
 
 export { labelsOf, shotTitle } from '../model/words.ts';
 

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { sayDetails } from '../../text/details.ts';
 import { say } from '../../text/index.ts';
+import { whoText } from '../model/job-words.ts';
 import { actAll, deed, type OpenJob } from '../model/open-job.ts';
 import { go } from '../model/route.ts';
-import { whoText } from '../model/words.ts';
 import { TopBar } from '../parts/TopBar.tsx';
 import { type DetailField, WithdrawDetails } from './WithdrawDetails.tsx';
 

@@ -1,6 +1,7 @@
 import type { Sheet } from '../../core/job/index.ts';
 import { sayWalk } from '../../text/walk.ts';
-import { dateText, readingName, whoText } from '../model/words.ts';
+import { dateText, whoText } from '../model/job-words.ts';
+import { readingName } from '../model/words.ts';
 
 /** What is not asked any more, with what was read: nothing measured is lost. */
 export function SetAside({ sheet, piece }: { sheet: Sheet; piece: string }) {

@@ -6,8 +6,6 @@ import { say } from '../../text/index.ts';
 import { isolated } from '../../text/isolated.ts';
 import { sayLength } from '../../text/length.ts';
 
-export { bytesText, dateText, jobTitle, whoText } from './job-words.ts';
-
 /** A length in the job's own unit, to its fraction. */
 export function lengthText(mm: number, sheet: Pick<Sheet, 'system' | 'fraction'>): string {
   return sheet.system === 'metric'

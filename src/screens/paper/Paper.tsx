@@ -7,10 +7,10 @@ import { type Entry, fold } from '../../core/job/index.ts';
 import { now, uuid } from '../../device/clock.ts';
 import { sayShop } from '../../text/shop.ts';
 import type { Route } from '../model/route.ts';
-import { TopBar } from '../parts/TopBar.tsx';
 import { blocksOf } from './blocks.tsx';
 import { type Frame, Pages } from './Pages.tsx';
 import { PaperFoot, PaperTop } from './PaperEdges.tsx';
+import { PrintBar } from './PrintBar.tsx';
 import type { PaperContent } from './paper-content.ts';
 import { ReadingHead } from './ReadingLine.tsx';
 import { secondLooks } from './second-looks.ts';
@@ -39,21 +39,9 @@ export function Paper({ piece, back, children }: Props) {
   const content = useMemo(() => (piece && second ? contentOf(piece, second) : null), [piece, second]);
   return (
     <>
-      <div class="page paper-bar no-print">
-        <TopBar back={back} title={words.sheet} />
-        <p class="quiet">{words.how}</p>
+      <PrintBar words={{ ...words, title: words.sheet }} back={back} ready={content !== null}>
         {children}
-        <button
-          type="button"
-          class="button main wide"
-          disabled={!content}
-          onClick={() => window.print()}
-          data-testid="print"
-        >
-          {words.print}
-        </button>
-        {!content && <p class="quiet">{words.making}</p>}
-      </div>
+      </PrintBar>
       {content && <Pages blocks={blocksOf(content)} frame={frameOf(content)} content={content} />}
     </>
   );

@@ -1,6 +1,6 @@
 import type { Sheet } from '../../core/job/index.ts';
 import { sayReceipt } from '../../text/receipt.ts';
-import { bytesText, dateText } from '../model/words.ts';
+import { bytesText, dateText } from '../model/job-words.ts';
 import { Banner, StateMark } from './marks.tsx';
 import { InstallOffer } from './StorageWarning.tsx';
 

@@ -5,9 +5,9 @@ import { now, uuid } from '../../device/clock.ts';
 import { type ShareOutcome, shareFile } from '../../device/share.ts';
 import { say } from '../../text/index.ts';
 import { sayShop } from '../../text/shop.ts';
+import { dateText } from '../model/job-words.ts';
 import { chooseUnits, units } from '../model/services.ts';
 import { changeTemplates, readShop, type Shop, saveRules } from '../model/shop.ts';
-import { dateText } from '../model/words.ts';
 import { Banner } from '../parts/marks.tsx';
 
 /** The settings as a file, and from one: for the shop's other devices. */

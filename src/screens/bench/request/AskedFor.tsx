@@ -1,10 +1,9 @@
 import { requestOf, writeLink } from '../../../core/packet/link/index.ts';
 import { sayBenchLinks } from '../../../text/bench-links.ts';
 import { say } from '../../../text/index.ts';
-import { pieceName } from '../../model/job-words.ts';
+import { jobTitle, pieceName } from '../../model/job-words.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { routeHash } from '../../model/route.ts';
-import { jobTitle } from '../../model/words.ts';
 import { TopBar } from '../../parts/TopBar.tsx';
 import { LinkOut } from '../link/LinkOut.tsx';
 import { useWordsOf } from '../link/use-words-of.ts';

@@ -1,8 +1,8 @@
 import { entriesForDock, writeLink } from '../../../core/packet/link/index.ts';
 import { sayBenchLinks } from '../../../text/bench-links.ts';
 import { say } from '../../../text/index.ts';
+import { jobTitle } from '../../model/job-words.ts';
 import type { OpenJob } from '../../model/open-job.ts';
-import { jobTitle } from '../../model/words.ts';
 import { LinkOut } from '../link/LinkOut.tsx';
 import { useWordsOf } from '../link/use-words-of.ts';
 import { thingName } from '../names.ts';

@@ -1,9 +1,10 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Finding, PieceChanges } from '../../../core/check/index.ts';
 import { sayBench } from '../../../text/bench.ts';
+import { dateText, jobTitle } from '../../model/job-words.ts';
 import { jobs, readJobs } from '../../model/jobs.ts';
 import type { OpenJob } from '../../model/open-job.ts';
-import { dateText, jobTitle, valueText } from '../../model/words.ts';
+import { valueText } from '../../model/words.ts';
 import { findingText } from '../../parts/FindingLine.tsx';
 import { differenceText } from '../engine-words.ts';
 import { readingTitle } from '../names.ts';

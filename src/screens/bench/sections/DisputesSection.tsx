@@ -1,8 +1,8 @@
 import { type Dispute, payloads, type Sheet } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
+import { dateText, whoText } from '../../model/job-words.ts';
 import { actAll, type Deed, type OpenJob } from '../../model/open-job.ts';
-import { dateText, whoText } from '../../model/words.ts';
 import { StateMark } from '../../parts/marks.tsx';
 import { choiceText, edgeWord, labelsOf, thingName } from '../names.ts';
 import { Section } from './Section.tsx';

@@ -2,7 +2,7 @@ import type { PhotoLine, PhotoMark, Sheet, SheetPhoto } from '../../../core/job/
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
 import { sayPhotos } from '../../../text/photos.ts';
-import { dateText, whoText } from '../../model/words.ts';
+import { dateText, whoText } from '../../model/job-words.ts';
 import { lineText, markText, plausibility } from '../../parts/photo/photo-words.ts';
 import { isSelected, pointedAt, toggle } from '../state/selection.ts';
 

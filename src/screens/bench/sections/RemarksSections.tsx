@@ -3,8 +3,8 @@ import type { SheetPiece } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { sayCautions } from '../../../text/cautions.ts';
 import { say } from '../../../text/index.ts';
+import { dateText, whoText } from '../../model/job-words.ts';
 import type { OpenJob } from '../../model/open-job.ts';
-import { dateText, whoText } from '../../model/words.ts';
 import { Section } from './Section.tsx';
 
 /** What somebody wrote down besides. */

@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
+import { bytesText } from '../../model/job-words.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { handOver, preparePacket, type ReadyPacket } from '../../model/send-out.ts';
-import { bytesText } from '../../model/words.ts';
 import { Banner } from '../../parts/marks.tsx';
 
 type Outcome = Awaited<ReturnType<typeof handOver>>;

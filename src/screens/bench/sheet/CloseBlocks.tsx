@@ -6,7 +6,7 @@ import { sayEdges } from '../../../text/edges.ts';
 import { say } from '../../../text/index.ts';
 import { isolated } from '../../../text/isolated.ts';
 import { saySheet } from '../../../text/sheet.ts';
-import { dateText, whoText } from '../../model/words.ts';
+import { dateText, whoText } from '../../model/job-words.ts';
 import type { Block } from '../../paper/blocks.tsx';
 import { choiceText, questionTitle } from '../names.ts';
 import { placeText, sizesText } from '../sections/ThingsSection.tsx';

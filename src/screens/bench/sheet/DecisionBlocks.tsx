@@ -1,7 +1,8 @@
 import { contradictionsTakenOn, type Finding } from '../../../core/check/index.ts';
 import { say } from '../../../text/index.ts';
 import { saySheet } from '../../../text/sheet.ts';
-import { dateText, lengthText, whoText } from '../../model/words.ts';
+import { dateText, whoText } from '../../model/job-words.ts';
+import { lengthText } from '../../model/words.ts';
 import type { Block } from '../../paper/blocks.tsx';
 import { findingText } from '../../parts/FindingLine.tsx';
 import { clearanceOf } from '../sections/Clearances.tsx';

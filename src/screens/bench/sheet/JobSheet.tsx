@@ -8,7 +8,7 @@ import type { OpenJob } from '../../model/open-job.ts';
 import type { Route } from '../../model/route.ts';
 import { lengthText } from '../../model/words.ts';
 import { type Frame, Pages } from '../../paper/Pages.tsx';
-import { TopBar } from '../../parts/TopBar.tsx';
+import { PrintBar } from '../../paper/PrintBar.tsx';
 import { PointsHead, ReadingsHead } from './ReadingBlocks.tsx';
 import { SheetFoot, SheetTop } from './SheetEdges.tsx';
 import { sheetBlocks } from './sheet-blocks.tsx';
@@ -38,21 +38,9 @@ export function JobSheet({ job, piece, drawing, paper, back, controls }: Props) 
   );
   return (
     <>
-      <div class="page paper-bar no-print">
-        <TopBar back={back} title={words.title} />
-        <p class="quiet">{words.how}</p>
+      <PrintBar words={words} back={back} ready={content !== null}>
         {controls}
-        <button
-          type="button"
-          class="button main wide"
-          disabled={!content}
-          onClick={() => window.print()}
-          data-testid="print"
-        >
-          {words.print}
-        </button>
-        {!content && <p class="quiet">{words.making}</p>}
-      </div>
+      </PrintBar>
       {content && <Pages blocks={sheetBlocks(content)} frame={frameOf(content)} content={content} />}
     </>
   );

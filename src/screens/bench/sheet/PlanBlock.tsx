@@ -1,6 +1,6 @@
 import { say } from '../../../text/index.ts';
 import { saySheet } from '../../../text/sheet.ts';
-import { whoText } from '../../model/words.ts';
+import { whoText } from '../../model/job-words.ts';
 import { withoutNames } from '../engine-words.ts';
 import { engineView } from '../state/engine-view.ts';
 import { SvgShown } from './SvgShown.tsx';

@@ -1,5 +1,5 @@
 import { saySheet } from '../../../text/sheet.ts';
-import { jobTitle } from '../../model/words.ts';
+import { jobTitle } from '../../model/job-words.ts';
 import type { SheetContent } from './sheet-content.ts';
 
 /** At the top of every page: which job and piece, and whether it may be cut. */

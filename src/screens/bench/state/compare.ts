@@ -1,9 +1,9 @@
 import { changesBetween, type Judged, type PieceChanges, twinsBySlot } from '../../../core/check/index.ts';
 import { type Entry, fold } from '../../../core/job/index.ts';
 import { judgeJob } from '../../../device/judge/index.ts';
+import { whoText } from '../../model/job-words.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { store } from '../../model/services.ts';
-import { whoText } from '../../model/words.ts';
 import { orderOf } from './answers-since.ts';
 
 /** A state the job was in, or another boat, to lay beside what is there now. */

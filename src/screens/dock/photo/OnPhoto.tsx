@@ -1,8 +1,8 @@
 import type { PhotoMark, Sheet, SheetPhoto } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
 import { sayPhotos } from '../../../text/photos.ts';
+import { dateText, whoText } from '../../model/job-words.ts';
 import { act } from '../../model/open-job.ts';
-import { dateText, whoText } from '../../model/words.ts';
 import { lineText, markText, plausibility } from '../../parts/photo/photo-words.ts';
 
 interface Props {

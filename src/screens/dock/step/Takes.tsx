@@ -3,8 +3,9 @@ import type { Finding } from '../../../core/check/index.ts';
 import type { Sheet, SheetReading, Take } from '../../../core/job/index.ts';
 import { saySlips } from '../../../text/findings.ts';
 import { say } from '../../../text/index.ts';
+import { dateText, whoText } from '../../model/job-words.ts';
 import { act } from '../../model/open-job.ts';
-import { dateText, valueText, whoText } from '../../model/words.ts';
+import { valueText } from '../../model/words.ts';
 import { ReasonPicker } from '../../parts/ReasonPicker.tsx';
 
 interface Props {

@@ -2,9 +2,10 @@ import { useState } from 'preact/hooks';
 import type { Fitting, Payload, Sheet } from '../../../core/job/index.ts';
 import { sayFitting } from '../../../text/fitting.ts';
 import { say } from '../../../text/index.ts';
+import { dateText, whoText } from '../../model/job-words.ts';
 import { act, type OpenJob, undo } from '../../model/open-job.ts';
 import { actor } from '../../model/services.ts';
-import { dateText, readingName, readValue, runTitle, whoText } from '../../model/words.ts';
+import { readingName, readValue, runTitle } from '../../model/words.ts';
 import { fittingWhat, fittingWhere } from './fitting-words.ts';
 
 /** What was found when a cleared piece was fitted, and a form for more of it. */

@@ -2,10 +2,10 @@ import { signal } from '@preact/signals';
 import type { JobSummary } from '../../../device/store/index.ts';
 import { sayJobs } from '../../../text/jobs.ts';
 import { type JobOrder, type Looker, ORDERS, orderJobs, searchJobs } from '../../model/find-jobs.ts';
+import { jobTitle } from '../../model/job-words.ts';
 import { setPutAway } from '../../model/jobs.ts';
 import { openJob } from '../../model/open-job.ts';
 import { store } from '../../model/services.ts';
-import { jobTitle } from '../../model/words.ts';
 
 /** What the person looks for. It stays while they go into a job and come back. */
 const search = signal('');

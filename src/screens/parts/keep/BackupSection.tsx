@@ -4,7 +4,7 @@ import type { BackupFile } from '../../../device/packet-file/index.ts';
 import { canShareFiles, type ShareOutcome, saveFile, shareFile } from '../../../device/share.ts';
 import { sayKeep } from '../../../text/keep.ts';
 import { backUp } from '../../model/backup.ts';
-import { bytesText } from '../../model/words.ts';
+import { bytesText } from '../../model/job-words.ts';
 import { RestoreFile } from './RestoreFile.tsx';
 
 type State =

@@ -2,10 +2,10 @@ import { useEffect, useState } from 'preact/hooks';
 import type { JobSummary } from '../../../device/store/index.ts';
 import { say } from '../../../text/index.ts';
 import { sayKeep } from '../../../text/keep.ts';
+import { dateText, jobTitle } from '../../model/job-words.ts';
 import { type Loss, lossOf } from '../../model/loss.ts';
 import { deleteJob, loadJob } from '../../model/open-job.ts';
 import { handOver, preparePacket } from '../../model/send-out.ts';
-import { dateText, jobTitle } from '../../model/words.ts';
 
 interface Props {
   job: JobSummary;

@@ -4,7 +4,7 @@ import type { RestoreOutcome } from '../../../device/restore.ts';
 import { say } from '../../../text/index.ts';
 import { sayKeep } from '../../../text/keep.ts';
 import { planOf, restore } from '../../model/backup.ts';
-import { dateText } from '../../model/words.ts';
+import { dateText } from '../../model/job-words.ts';
 import { Banner } from '../marks.tsx';
 
 type Plan = Awaited<ReturnType<typeof planOf>>;

@@ -3,8 +3,8 @@ import { askToPersist, estimateRoom, isPersistent, type Room } from '../../../de
 import { type Weight, weigh } from '../../../device/weigh.ts';
 import { say } from '../../../text/index.ts';
 import { sayKeep } from '../../../text/keep.ts';
+import { bytesText } from '../../model/job-words.ts';
 import { store } from '../../model/services.ts';
-import { bytesText } from '../../model/words.ts';
 
 /** What the jobs take here, their photos apart, and what the browser says of its room where that can be believed. */
 export function StorageUse() {
