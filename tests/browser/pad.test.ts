@@ -4,6 +4,7 @@ import { type App, startApp } from './support/app.ts';
 import { Installer } from './support/dock.ts';
 import { type Phone, withPhone } from './support/phone.ts';
 import { shot } from './support/shots.ts';
+import { written } from './support/written.ts';
 
 let app: App;
 beforeAll(async () => {
@@ -18,6 +19,7 @@ async function atReading(phone: Phone, slot: string, tape: Tape = 'imperial'): P
   const { page } = phone;
   await phone.open('#/keep');
   await page.getByLabel('The tape reads').selectOption(tape);
+  await written(page);
   const installer = new Installer(phone);
   await installer.begin('M. Sample', 'Perla', 'Sam');
   await installer.addPiece('Open-bow cover');
@@ -216,6 +218,7 @@ test('no key is cut, at 390 and 320 px, with text as it is and twice as large, f
         await page.getByLabel('The tape reads').selectOption(tape);
         if (tape === 'imperial')
           await page.getByLabel('to the nearest').selectOption(hand === 'Left hand' ? '8' : '32');
+        await written(page);
         const installer = await atReading(phone, 'W1-P1', tape);
         await installer.type('47');
         await installer.next();

@@ -71,6 +71,7 @@ async function takePhoto(page: Page, seed: number, change: 'as it is' | 'dark' =
 
 /** Where the rings are, as shares of the picture, by the label that stands in the list. */
 async function rings(page: Page): Promise<{ x: number; y: number }[]> {
+  await page.locator('.photo-marks').waitFor({ state: 'attached' });
   return await page.evaluate(() => {
     const svg = document.querySelector('.photo-marks');
     const [, , width = 1, height = 1] = (svg?.getAttribute('viewBox') ?? '').split(' ').map(Number);

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { PhotoLine, PhotoMark, Sheet, SheetPhoto } from '../../../core/job/index.ts';
 import { placeLabels, shortLabel } from './label-places.ts';
 import { lineText, markText } from './photo-words.ts';
@@ -45,9 +45,12 @@ function widthOf(text: string): number {
 /** The width an element is shown at, CSS px; 0 until it is known. */
 export function useShownWidth(element: HTMLElement | null): number {
   const [width, setWidth] = useState(0);
-  useEffect(() => {
+  // Measured before the first paint, and what has no width for a moment keeps the one it had: marks never blink out.
+  useLayoutEffect(() => {
     if (!element) return;
-    const watch = new ResizeObserver(() => setWidth(element.clientWidth));
+    const measure = (): void => setWidth((before) => element.clientWidth || before);
+    measure();
+    const watch = new ResizeObserver(measure);
     watch.observe(element);
     return () => watch.disconnect();
   }, [element]);
