@@ -177,6 +177,47 @@ test('an owner whom a shop asked reads who asks, leaves a slip in the practice a
   });
 });
 
+test('an owner is told one number everywhere, and why it changed', async () => {
+  await withPhone(app.url, { screen: 'small' }, async (phone) => {
+    const { page } = phone;
+    const owner = new Installer(phone);
+    const shade = { ...request, pieces: [{ kind: 'tension-shade' as const, name: 'Tension shade', answers: {} }] };
+    await phone.open(linkAddress(app.url, writeLink({ t: 'request', request: shade }) ?? ''));
+    await page.getByRole('textbox', { name: /^Your name/ }).fill('Ona');
+    await page.getByTestId('begin-request').tap();
+    await page.getByRole('heading', { name: '0 of 10 measurements' }).waitFor();
+    await page.getByText('0 of 10 read once more').waitFor();
+    await looked(page, 'count-home');
+    await page.getByRole('link', { name: 'Start', exact: true }).tap();
+    for (let at = 1; at < 5; at += 1) await owner.tap('Next');
+    await owner.tap('Start measuring');
+    await page.waitForURL(/\/over$/);
+    const top = page.locator('header.top');
+    await top.getByText('0 of 10 measurements', { exact: true }).waitFor();
+    await owner.understandCautions();
+    await owner.tap('Foredeck');
+    await owner.movedFrom('over');
+    await top.getByText('0 of 10 measurements', { exact: true }).waitFor();
+    await owner.tap('Nothing yet');
+    await top.getByText('0 of 12 measurements, 10 before your answer').waitFor();
+    await looked(page, 'count-changed');
+    await owner.tap('Go on anyway');
+    await owner.movedFrom('poles');
+    await top.getByText('0 of 12 measurements, 10 before your answer').waitFor();
+    const key = owner.stepKey() ?? '';
+    await page.locator('.choices button').first().tap();
+    await owner.movedFrom(key);
+    await top.getByText('0 of 12 measurements', { exact: true }).waitFor();
+    await page.locator('header.top a').first().tap();
+    await page.getByText('0 of 12 measurements', { exact: true }).waitFor();
+    await looked(page, 'count-walk');
+    await page.locator('header.top a').first().tap();
+    await page.getByRole('heading', { name: '0 of 12 measurements' }).waitFor();
+    await owner.tap('More about this job');
+    await page.getByText('0 of 12 measurements', { exact: true }).first().waitFor();
+  });
+});
+
 test('an owner puts up marks, frames a photo, and is given a receipt', async () => {
   await withPhone(app.url, {}, async (phone) => {
     const { page } = phone;
@@ -204,7 +245,7 @@ test('an owner puts up marks, frames a photo, and is given a receipt', async () 
     await phone.open(`#/send/${job}`);
     await owner.savePacket();
     await page.getByTestId('receipt').getByText('What happens next').waitFor();
-    expect(await page.getByTestId('receipt').innerText()).toMatch(/0 measurements, 1 photo/);
+    expect(await page.getByTestId('receipt').innerText()).toMatch(/0 of 10 measurements, 1 photo, 0 of 1\d answers/);
     await looked(page, 'receipt');
   });
 });

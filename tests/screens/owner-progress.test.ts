@@ -26,7 +26,7 @@ describe('where an owner goes on', () => {
     const sheet = fold(later.entries);
     const open = keys.filter((key) => key !== reading);
     expect(open).toContain(whereToGoOn(sheet, place(reading))?.step.key);
-    expect(progressOf(sheet, [])).toMatchObject({ done: 1 });
+    expect(progressOf(sheet, [])).toMatchObject({ tally: { measurements: { done: 1 } } });
     expect(whereToGoOn({ ...sheet, pieces: [] }, null)).toBeNull();
   });
 });

@@ -1,11 +1,14 @@
 import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import { nextOpen, stepsOf } from '../../core/guide/steps.ts';
+import { tallyOf } from '../../core/guide/tally.ts';
 import type { SheetPiece } from '../../core/job/index.ts';
 import { say } from '../../text/index.ts';
 import { jobTitle, pieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
+import { actor } from '../model/services.ts';
+import { measurementsText } from '../model/tally-words.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { GateLine } from '../parts/GateLine.tsx';
 import { Later } from '../parts/Later.tsx';
@@ -63,14 +66,18 @@ function PieceSummary({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
   const done = steps.filter((step) => step.state === 'done' || step.state === 'answered-without-value').length;
   const asked = steps.filter((step) => step.state === 'asked-again').length;
   const next = nextOpen(steps, -1);
+  const far =
+    actor.value.role === 'owner'
+      ? measurementsText(tallyOf(job.sheet, job.findings, piece.id))
+      : words.progress(done, steps.length);
   return (
     <section class="stack piece">
       <div class="row spread">
         <h2>{pieceName(piece)}</h2>
-        <span class="number quiet">{words.progress(done, steps.length)}</span>
+        <span class="number quiet">{far}</span>
       </div>
       <progress class="walk-progress" max={steps.length} value={done}>
-        {words.progress(done, steps.length)}
+        {far}
       </progress>
       <PieceDrawing judgement={job.pieces.get(piece.id)} sheet={job.sheet} piece={piece.id} width={360} height={220} />
       {asked > 0 && (

@@ -1,5 +1,6 @@
 import { type Step, type StepState, stepsOf } from '../../core/guide/index.ts';
 import { tablesOf } from '../../core/guide/tables.ts';
+import { tallyOf } from '../../core/guide/tally.ts';
 import type { Sheet } from '../../core/job/index.ts';
 import { sayGuide } from '../../text/guide.ts';
 import { say } from '../../text/index.ts';
@@ -9,6 +10,7 @@ import type { OpenJob } from '../model/open-job.ts';
 import { type Change, routeHash } from '../model/route.ts';
 import { hidden } from '../model/second-looks.ts';
 import { actor } from '../model/services.ts';
+import { againText, measurementsText, othersText } from '../model/tally-words.ts';
 import { lengthText } from '../model/words.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { type Mark, StateMark } from '../parts/marks.tsx';
@@ -33,6 +35,7 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
     <div class="page">
       <TopBar back={{ at: 'job', job: job.id }} title={name} />
       <PieceDrawing judgement={job.pieces.get(piece)} sheet={job.sheet} piece={piece} width={360} height={280} />
+      {actor.value.role === 'owner' && <HowFar job={job} piece={piece} />}
       {actor.value.role !== 'owner' && <Tables job={job} piece={piece} />}
       <Changes job={job} piece={piece} />
       {steps.length === 0 && <p>{sayWalk().change.nothingAsked}</p>}
@@ -58,6 +61,17 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
       </ol>
       <SetAside sheet={job.sheet} piece={piece} />
     </div>
+  );
+}
+
+/** What an owner's overview says of the whole job, of this piece. */
+function HowFar({ job, piece }: { job: OpenJob; piece: string }) {
+  const tally = tallyOf(job.sheet, job.findings, piece);
+  return (
+    <section>
+      <p>{measurementsText(tally)}</p>
+      <p class="quiet small">{[...othersText(tally), againText(tally)].filter(Boolean).join(' · ')}</p>
+    </section>
   );
 }
 

@@ -9,6 +9,7 @@ import type { OpenJob } from '../model/open-job.ts';
 import { type Route, routeHash } from '../model/route.ts';
 import { looksDue } from '../model/second-looks.ts';
 import { actor, store } from '../model/services.ts';
+import { againText, measurementsText, othersText } from '../model/tally-words.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { Later } from '../parts/Later.tsx';
 import { StateMark } from '../parts/marks.tsx';
@@ -30,7 +31,9 @@ export function OwnerHome({ job }: { job: OpenJob }) {
   const { sheet } = job;
   if (more || sheet.pieces.length === 0) return <Later key="all" load={loadJob} props={{ job }} />;
   const words = sayOwner().home;
-  const { steps, all: whole, done, left } = progressOf(sheet, job.findings);
+  const { steps, tally, left } = progressOf(sheet, job.findings);
+  const { whole } = tally;
+  const measurements = measurementsText(tally);
   const next = whereToGoOn(sheet, place?.job === job.id ? place : null);
   const looks = looksDue.value.length;
   const asked = steps.filter((step) => step.state === 'asked-again').length;
@@ -42,12 +45,13 @@ export function OwnerHome({ job }: { job: OpenJob }) {
       {sheet.request?.shop && <p>{words.asks(sheet.request.shop)}</p>}
       <section class="stack">
         <div class="row spread">
-          <h2>{words.progress(done, whole)}</h2>
+          <h2>{measurements}</h2>
           <span>{left.minutes > 0 ? words.left(left.minutes) : ''}</span>
         </div>
-        <progress class="walk-progress" max={whole} value={done}>
-          {words.progress(done, whole)}
+        <progress class="walk-progress" max={whole.all} value={whole.done}>
+          {measurements}
         </progress>
+        <p class="quiet small">{[...othersText(tally), againText(tally)].filter(Boolean).join(' · ')}</p>
         <p class="quiet">{next || looks > 0 ? words.stopping : words.allDone}</p>
       </section>
       {asked > 0 && <p class="state doubt">{words.asked(asked)}</p>}
@@ -56,7 +60,7 @@ export function OwnerHome({ job }: { job: OpenJob }) {
           class="button main wide"
           href={routeHash({ at: 'step', job: job.id, piece: next.piece, step: next.step.key })}
         >
-          {done === 0 ? words.start : words.goOn(stepTitle(next.step, sheet))}
+          {whole.done === 0 ? words.start : words.goOn(stepTitle(next.step, sheet))}
         </a>
       )}
       {looks > 0 && (

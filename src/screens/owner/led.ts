@@ -6,6 +6,7 @@ import { looksDue } from '../model/second-looks.ts';
 import { FirstLook, StepWords } from './FirstLook.tsx';
 import { ownerInstruction } from './owner-words.ts';
 import { whereToGoOn } from './progress.ts';
+import { OwnerStepTop } from './StepTop.tsx';
 
 /** Looks left for later since the page before them was read. */
 let later: ReadonlySet<string> = new Set();
@@ -54,6 +55,7 @@ async function goOn(from: Parameters<Led['goOn']>[0]): Promise<void> {
 /** How an owner is led through the steps, and once more through what matters. */
 export const led: Led = {
   First: FirstLook,
+  Top: OwnerStepTop,
   Beside: StepWords,
   told: ownerInstruction,
   goOn: (from) => void goOn(from),

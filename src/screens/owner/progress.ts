@@ -1,30 +1,22 @@
 import type { Finding } from '../../core/check/index.ts';
 import { nextOpen, type Step, stepsOf } from '../../core/guide/index.ts';
-import { looksAhead } from '../../core/guide/looks-ahead.ts';
+import { type Tally, tallyOf } from '../../core/guide/tally.ts';
 import { timeLeft } from '../../core/guide/time-left.ts';
 import type { Sheet } from '../../core/job/index.ts';
 import type { Setting } from '../../device/store/index.ts';
 
 export interface Progress {
   steps: readonly Step[];
-  /** Steps and the looks after them. */
-  all: number;
-  done: number;
+  tally: Tally;
   left: ReturnType<typeof timeLeft>;
 }
-
-const isOpen = (step: Step): boolean => step.state === 'open' || step.state === 'asked-again';
 
 /** How far the whole job is, over all its pieces and every look at them. */
 export function progressOf(sheet: Sheet, findings: readonly Finding[]): Progress {
   const steps = sheet.pieces.flatMap((piece) => stepsOf(sheet, piece.id));
-  const looks = looksAhead(sheet, findings);
-  return {
-    steps,
-    all: steps.length + looks.all,
-    done: steps.filter((step) => !isOpen(step)).length + looks.done,
-    left: timeLeft(steps, looks.all - looks.done),
-  };
+  const tally = tallyOf(sheet, findings);
+  const { all, done, last } = tally.again;
+  return { steps, tally, left: timeLeft(steps, all - done + last) };
 }
 
 /** Where to go on: where the person was, if that still wants something; otherwise the next that does. */

@@ -1,6 +1,8 @@
+import { tallyOf } from '../../core/guide/tally.ts';
 import type { Sheet } from '../../core/job/index.ts';
 import { sayReceipt } from '../../text/receipt.ts';
 import { bytesText, dateText } from '../model/job-words.ts';
+import { measurementsText, some } from '../model/tally-words.ts';
 import { Banner, StateMark } from './marks.tsx';
 import { InstallOffer } from './StorageWarning.tsx';
 
@@ -18,8 +20,13 @@ interface Props {
 export function Receipt({ sheet, how, file, looks, at }: Props) {
   const words = sayReceipt();
   const { shop = '', contact = '' } = sheet.request ?? {};
-  const taken = sheet.readings.filter(({ value }) => value !== null).length;
-  const answered = sheet.questions.filter(({ choice }) => choice !== null).length;
+  const tally = tallyOf(sheet, []);
+  const what = [
+    measurementsText(tally),
+    words.photos(sheet.photos.length),
+    ...some('answers', tally.answers),
+    ...some('edges', tally.edges),
+  ];
   const whom =
     how === 'shared'
       ? shop
@@ -29,7 +36,7 @@ export function Receipt({ sheet, how, file, looks, at }: Props) {
         ? words.nobodyYetBut(words.shop(shop, contact))
         : words.nobodyYet;
   const rows = [
-    [words.what, [words.measurements(taken), words.photos(sheet.photos.length), words.answers(answered)].join(', ')],
+    [words.what, what.join(', ')],
     [words.file, words.named(file.name, bytesText(file.size))],
     [words.whom, whom],
     [words.when, dateText(at)],

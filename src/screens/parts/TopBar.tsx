@@ -2,8 +2,16 @@ import type { ComponentChildren } from 'preact';
 import { say } from '../../text/index.ts';
 import { type Route, routeHash } from '../model/route.ts';
 
+interface Props {
+  back?: Route;
+  title: string;
+  /** In small beneath the title. */
+  under?: ComponentChildren;
+  children?: ComponentChildren;
+}
+
 /** The line at the top: the way back, where this is, and what can be done from here. */
-export function TopBar({ back, title, children }: { back?: Route; title: string; children?: ComponentChildren }) {
+export function TopBar({ back, title, under, children }: Props) {
   return (
     <header class="top no-print">
       {back && (
@@ -14,7 +22,10 @@ export function TopBar({ back, title, children }: { back?: Route; title: string;
           <span class="sr-only">{say().general.back}</span>
         </a>
       )}
-      <h1>{title}</h1>
+      <div class="titled">
+        <h1>{title}</h1>
+        {under}
+      </div>
       {children}
     </header>
   );

@@ -4,7 +4,6 @@ const count = (n: number, one: string, many: string): string => `${n} ${n === 1 
 export const owner = {
   home: {
     asks: (shop: string) => `${shop} asks you to measure.`,
-    progress: (done: number, all: number) => `${done} of ${all} done`,
     left: (minutes: number) => `About ${count(minutes, 'minute', 'minutes')} left.`,
     stopping: 'You may stop at any time. Everything is kept on this phone, and you come back to the same place.',
     allDone: 'Everything is there.',

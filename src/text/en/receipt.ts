@@ -1,13 +1,27 @@
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
+/** How many of those asked for are there; those answered with why they are not stand apart. */
+const ofAll = (one: string, many: string) => (done: number, all: number, leftOut: number) =>
+  `${done} of ${count(all, one, many)}${leftOut > 0 ? ` (${leftOut} left out)` : ''}`;
+
 /** After a packet was handed over: what, to whom, when, and what comes now. */
 export const receipt = {
+  /** How far a job is, in the same words wherever its owner is told. */
+  tally: {
+    measurements: ofAll('measurement', 'measurements'),
+    photos: ofAll('photo', 'photos'),
+    answers: ofAll('answer', 'answers'),
+    edges: ofAll('edge', 'edges'),
+    again: (done: number, all: number) => `${done} of ${all} read once more`,
+    last: (looks: number) => (looks === 1 ? 'one last look' : `${looks} last looks`),
+    /** The number that is asked for is another than it was. */
+    changed: (measurements: string, before: number, byAnswer: boolean) =>
+      `${measurements}, ${before} before${byAnswer ? ' your answer' : ''}`,
+  },
   shared: 'Handed over',
   downloaded: 'Saved among your downloads',
   what: 'What',
-  measurements: (n: number) => count(n, 'measurement', 'measurements'),
   photos: (n: number) => count(n, 'photo', 'photos'),
-  answers: (n: number) => count(n, 'answer', 'answers'),
   once: (looks: number) =>
     looks === 1
       ? 'One measurement was not read once more. The shop sees which.'

@@ -11,7 +11,6 @@ const listed = (parts: readonly string[]): string => {
 export const owner: typeof english.owner = {
   home: {
     asks: (shop: string) => `${shop} le pide que mida.`,
-    progress: (done: number, all: number) => `${done} de ${count(all, 'paso', 'pasos')}`,
     left: (minutes: number) => (minutes === 1 ? 'Falta cerca de 1 minuto.' : `Faltan unos ${minutes} minutos.`),
     stopping: 'Puede parar cuando quiera. Todo queda guardado en este teléfono, y al volver sigue en el mismo lugar.',
     allDone: 'Está todo.',

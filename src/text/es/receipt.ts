@@ -2,13 +2,24 @@ import type * as english from '../en/receipt.ts';
 
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
+const ofAll = (one: string, many: string) => (done: number, all: number, leftOut: number) =>
+  `${done} de ${count(all, one, many)}${leftOut > 0 ? ` (${leftOut} sin hacer)` : ''}`;
+
 export const receipt: typeof english.receipt = {
+  tally: {
+    measurements: ofAll('medida', 'medidas'),
+    photos: ofAll('foto', 'fotos'),
+    answers: ofAll('respuesta', 'respuestas'),
+    edges: ofAll('borde', 'bordes'),
+    again: (done: number, all: number) => `${done} de ${all} leídas una vez más`,
+    last: (looks: number) => (looks === 1 ? 'una última lectura' : `${looks} últimas lecturas`),
+    changed: (measurements: string, before: number, byAnswer: boolean) =>
+      `${measurements}, ${byAnswer ? 'antes de su respuesta' : 'antes'} ${before}`,
+  },
   shared: 'Entregado',
   downloaded: 'Guardado entre sus descargas',
   what: 'Qué',
-  measurements: (n: number) => count(n, 'medida', 'medidas'),
   photos: (n: number) => count(n, 'foto', 'fotos'),
-  answers: (n: number) => count(n, 'respuesta', 'respuestas'),
   once: (looks: number) =>
     looks === 1
       ? 'Una medida no se leyó una vez más. El taller ve cuál.'

@@ -10,18 +10,18 @@ const ahead = ({ job }: Measured) => looksAhead(job.sheet(), check(job.sheet()))
 
 describe('looks that lie ahead', () => {
   it('are none for what an installer measured', () => {
-    expect(ahead(new Measured(shade, { who: installer }))).toEqual({ all: 0, done: 0 });
+    expect(ahead(new Measured(shade, { who: installer }))).toEqual({ all: 0, done: 0, last: 0 });
   });
   it('are one more at everything needed, from before the round is over', () => {
-    expect(ahead(new Measured(shade, { who: owner }))).toEqual({ all: 10, done: 0 });
-    expect(ahead(new Measured(shade, { who: owner, open: ['h-D'] }))).toEqual({ all: 10, done: 0 });
+    expect(ahead(new Measured(shade, { who: owner }))).toEqual({ all: 10, done: 0, last: 0 });
+    expect(ahead(new Measured(shade, { who: owner, open: ['h-D'] }))).toEqual({ all: 10, done: 0, last: 0 });
   });
-  it('are done one by one, and a third is one more', () => {
+  it('are done one by one, and a third is counted apart, so that no number of them falls', () => {
     const measured = new Measured(shade, { who: owner }).read('A-B');
-    expect(ahead(measured)).toEqual({ all: 10, done: 1 });
+    expect(ahead(measured)).toEqual({ all: 10, done: 1, last: 0 });
     measured.read('A-C', { added: { 'A-C': 304.8 } });
-    expect(ahead(measured)).toEqual({ all: 11, done: 2 });
+    expect(ahead(measured)).toEqual({ all: 10, done: 2, last: 1 });
     measured.read('A-C');
-    expect(ahead(measured)).toEqual({ all: 10, done: 2 });
+    expect(ahead(measured)).toEqual({ all: 10, done: 2, last: 0 });
   });
 });

@@ -3,17 +3,17 @@ import { firstAsked, nextAsked, nextOpen, type Step, stepsOf } from '../../../co
 import type { SecondLook } from '../../../core/guide/second-looks.ts';
 import { keepScreenOn } from '../../../device/wake-lock.ts';
 import { say } from '../../../text/index.ts';
-import { sayWalk } from '../../../text/walk.ts';
 import { type OpenJob, openJob } from '../../model/open-job.ts';
 import { go, routeHash } from '../../model/route.ts';
-import { fromOtherEnd, lookDue, looksDue } from '../../model/second-looks.ts';
+import { fromOtherEnd, lookDue } from '../../model/second-looks.ts';
 import { store } from '../../model/services.ts';
 import { Later } from '../../parts/Later.tsx';
 import { TopBar } from '../../parts/TopBar.tsx';
-import { photosAt, stepTitle } from '../step-words.ts';
+import { photosAt } from '../step-words.ts';
 import { QuestionStep } from './QuestionStep.tsx';
 import { ReadingStep } from './ReadingStep.tsx';
 import { StepHead } from './StepHead.tsx';
+import { StepTop } from './StepTop.tsx';
 import type { Led, StepProps } from './step-props.ts';
 import { UndoButton } from './UndoButton.tsx';
 
@@ -68,7 +68,7 @@ export function StepScreen({ job, piece, stepKey, photos, led }: Props) {
   const common = { job, piece, step: asks, head, moves, look };
   return (
     <div class="page step">
-      <StepTop job={job} piece={piece} steps={steps} at={at} look={look} />
+      <StepTop {...{ job, piece, steps, at, look, led }} />
       {First ? (
         <First key={`first ${step.key}`} {...common} enter={() => enter(step.key)} />
       ) : (
@@ -182,44 +182,6 @@ function StepBody({ step, ...rest }: Omit<StepProps<'reading'>, 'step'> & { step
       return <Later load={() => import('./RunStep.tsx').then((m) => m.RunStep)} props={{ step, ...rest }} />;
   }
 }
-
-interface TopProps extends Pick<Props, 'job' | 'piece'> {
-  steps: readonly Step[];
-  at: number;
-  look: SecondLook | null;
-}
-
-function StepTop({ job, piece, steps, at, look }: TopProps) {
-  const words = say().dock.step;
-  const step = steps[at];
-  const stops = job.findings.filter((f) => f.severity === 'stop' && f.piece === piece && !isMissing(f.rule)).length;
-  if (look)
-    return (
-      <TopBar back={{ at: 'job', job: job.id }} title={step ? stepTitle(step, job.sheet) : ''}>
-        <span class="number quiet">{sayWalk().again.left(looksDue.value.length)}</span>
-      </TopBar>
-    );
-  return (
-    <>
-      <TopBar back={{ at: 'walk', job: job.id, piece }} title={step ? stepTitle(step, job.sheet) : ''}>
-        {stops > 0 && (
-          <a class="button plain stops" href={routeHash({ at: 'leave', job: job.id })}>
-            {words.stops(stops)}
-          </a>
-        )}
-        <a class="button plain number" href={routeHash({ at: 'walk', job: job.id, piece })}>
-          <span class="sr-only">{words.all}, </span>
-          {words.place(at + 1, steps.length)}
-        </a>
-      </TopBar>
-      <progress class="walk-progress" max={steps.length} value={steps.filter((s) => s.state !== 'open').length}>
-        {words.place(at + 1, steps.length)}
-      </progress>
-    </>
-  );
-}
-
-const isMissing = (rule: string): boolean => rule.startsWith('missing-');
 
 function NotInWalk({ job, piece }: { job: string; piece: string }) {
   return (

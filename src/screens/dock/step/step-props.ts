@@ -3,6 +3,7 @@ import type { Step } from '../../../core/guide/index.ts';
 import type { SecondLook } from '../../../core/guide/second-looks.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import type { OpenJob } from '../../model/open-job.ts';
+import type { Route } from '../../model/route.ts';
 
 /** What every kind of step gets. */
 export interface StepProps<S extends Step['on']> {
@@ -27,10 +28,22 @@ export interface FirstProps extends Pick<StepProps<'reading'>, 'job' | 'piece' |
   enter: () => void;
 }
 
+/** step: its key. children: what else stands in the line. */
+export interface TopProps {
+  job: OpenJob;
+  step: string;
+  look: SecondLook | null;
+  back: Route;
+  title: string;
+  children: ComponentChildren;
+}
+
 /** How somebody is led who has never measured. */
 export interface Led {
   /** What is shown of a step before its answer is asked for. */
   First: ComponentType<FirstProps>;
+  /** The line at the top of every step. */
+  Top: ComponentType<TopProps>;
   /** What stands at the head of a step besides what must be read first. again: back to what is shown first. */
   Beside: ComponentType<{ job: OpenJob; step: Step; again: (() => void) | null }>;
   /** What to do with the tape, in everyday words. */

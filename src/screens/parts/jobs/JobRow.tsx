@@ -4,6 +4,7 @@ import { say } from '../../../text/index.ts';
 import { copyState } from '../../model/copy-state.ts';
 import { dateText, jobTitle, pieceName } from '../../model/job-words.ts';
 import { type Route, routeHash } from '../../model/route.ts';
+import { actor } from '../../model/services.ts';
 import { StateMark } from '../marks.tsx';
 
 interface Props {
@@ -61,7 +62,8 @@ function JobMarks({ job }: { job: JobSummary }) {
       {standing && standing.cleared > 0 && (
         <StateMark mark="good">{words.cleared(standing.cleared, pieces.length)}</StateMark>
       )}
-      {standing && standing.steps > 0 && (
+      {/* An owner is told in measurements how far a job is, once it is open: another number here would be another thing. */}
+      {standing && standing.steps > 0 && actor.value.role !== 'owner' && (
         <StateMark mark={standing.done === standing.steps ? 'good' : 'open'}>
           {words.steps(standing.done, standing.steps)}
         </StateMark>
