@@ -16,6 +16,8 @@ function headOf(piece: AdjustedPiece): string[] {
       `${adjustment.dimension === 2 ? 'flat' : 'in space'}, ${adjustment.freedom} spare, vtPv ${fixed(adjustment.weightedSquare, 3)}` +
         `${adjustment.unitError === null ? '' : `, unit error ${fixed(adjustment.unitError, 3)}`}, test ${adjustment.globalTest.verdict}`,
     );
+  if (adjustment?.doubted)
+    lines.push('NOT TO BE USED as it stands: readings contradict each other and bend the places below');
   for (const { point, ways } of piece.floating) lines.push(`${point} floats in ${ways} ${ways === 1 ? 'way' : 'ways'}`);
   for (const { point, side } of adjustment?.wrongSides ?? []) lines.push(`${point} does not lie ${side}`);
   return lines;

@@ -1,4 +1,4 @@
-import { adjustedPlaces, judge } from '../core/check/index.ts';
+import { judge, type ShownShape, shownPlaces, shownShape } from '../core/check/index.ts';
 import { type Place, sketchPiece } from '../core/cloth/index.ts';
 import type { Entry, Sheet } from '../core/job/index.ts';
 import {
@@ -14,6 +14,7 @@ import {
 } from '../core/packet/drawing/index.ts';
 import { tiles as tileWords, drawing as words } from '../text/en/drawing.ts';
 import type { Call } from './arguments.ts';
+import { labelsOf } from './labels.ts';
 
 /** ending: what a file's name gets where there is more than one. */
 export interface DrawnFile {
@@ -24,18 +25,23 @@ type Drawn = { ok: true; files: readonly DrawnFile[] } | { ok: false; message: s
 
 /** A piece of a job as a file that other programs open, or as sheets in real size. */
 export function drawn({ sheet, entries }: { sheet: Sheet; entries: readonly Entry[] }, call: Call): Drawn {
-  const { pieces } = judge(sheet);
-  const placesOf = (piece: string): ReadonlyMap<string, Place> => {
-    return sketchPiece(sheet, piece, adjustedPlaces(pieces.get(piece))).places;
+  const { findings, pieces } = judge(sheet);
+  const shapeOf = (piece: string): ShownShape | null => {
+    const judgement = pieces.get(piece);
+    return judgement ? shownShape(judgement, findings) : null;
   };
-  if (call.as === 'points') return one(pointsCsv(sheet, pieces, placesOf));
-  if (call.as === 'fasteners') return one(fastenersCsv(sheet, placesOf));
+  const placesOf = (piece: string): ReadonlyMap<string, Place> =>
+    sketchPiece(sheet, piece, shownPlaces(shapeOf(piece))).places;
+  if (call.as === 'points') return one(pointsCsv(sheet, { shapeOf, placesOf }));
+  if (call.as === 'fasteners') return one(fastenersCsv(sheet, { shapeOf, placesOf }));
   const named = sheet.pieces.filter(({ name }) => call.piece === null || name === call.piece);
   const [piece, ...others] = named;
   if (!piece || others.length > 0) return { ok: false, message: whichPiece(sheet, call.piece) };
-  const adjusted = pieces.get(piece.id)?.adjustment.state === 'solved';
+  const { solved: adjusted = false, bent = false, without = [] } = shapeOf(piece.id) ?? {};
+  const names = without.map(labelsOf(sheet).reading);
   const of = stateOfPiece(entries, sheet, piece.id);
-  const plan = makePlan({ sheet, piece: piece.id, places: placesOf(piece.id), adjusted, of, words });
+  const places = placesOf(piece.id);
+  const plan = makePlan({ sheet, piece: piece.id, places, adjusted, bent, without: names, of, words });
   if (!plan) return { ok: false, message: `${piece.name} has no points to draw.` };
   if (call.as === 'tiles') return tiled(plan, call);
   return one(call.as === 'svg' ? svgOf(plan) : dxfOf(plan, call.units, words.unit(call.units)));

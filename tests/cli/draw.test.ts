@@ -14,6 +14,9 @@ const FLAT = [
 ].join('\n');
 const TWO = `${FLAT}straight,E,F,10,other\n`;
 
+/** How many places a DXF holds in space. */
+const placesIn3d = (dxf: string): number => dxf.replaceAll('\r', '').match(/\n *0\nPOINT\n/g)?.length ?? 0;
+
 describe('draw', () => {
   it('writes a piece in real size as SVG', async () => {
     const { code, out, err } = await call('draw dir/file.csv', FLAT);
@@ -29,6 +32,35 @@ describe('draw', () => {
     const text = files.get('lid.dxf') ?? '';
     expect(text).toContain('Unit of this drawing: inches');
     expect(text.trimEnd().endsWith('EOF')).toBe(true);
+  });
+
+  it('marks a shape that contradictions bend, and writes none of its places down', async () => {
+    const bent = FLAT.replace('A,C,50', 'A,C,56');
+    const says = 'NOT TO BE USED: readings contradict each other';
+    expect((await call('draw dir/file.csv', FLAT)).out).not.toContain('NOT TO BE USED');
+    expect((await call('draw dir/file.csv', bent)).out).toContain(says);
+    const dxf = (await call('draw dir/file.csv --as dxf', bent)).out;
+    expect(dxf).toContain(says);
+    expect([placesIn3d(dxf), placesIn3d((await call('draw dir/file.csv --as dxf', FLAT)).out)]).toEqual([0, 4]);
+    const rows = (await call('draw dir/file.csv --as points', bent)).out.split('\r\n').slice(1, -1);
+    expect(rows).toHaveLength(4);
+    for (const row of rows)
+      expect(row).toMatch(/^lid,[A-D],[^,]*,,,,,,not to be used: readings contradict each other$/);
+    const { files } = await call('draw dir/file.csv --as tiles --out lid.svg', bent);
+    expect(files.size).toBeGreaterThan(1);
+    for (const text of files.values()) expect(text).toContain(says);
+    expect((await call('adjust dir/file.csv', bent)).out).toContain('NOT TO BE USED');
+    expect((await call('adjust dir/file.csv', FLAT)).out).not.toContain('NOT TO BE USED');
+  });
+
+  it('leaves out of every file the one reading that does not fit, and says so', async () => {
+    const five = `${FLAT}straight,A,E,25,lid\nstraight,B,E,25,lid\nstraight,C,E,25,lid\nstraight,D,E,25,lid\n`;
+    const wrong = five.replace('A,E,25', 'A,E,29');
+    expect((await call('draw dir/file.csv', wrong)).out).toContain('Drawn without straight A-E');
+    expect((await call('draw dir/file.csv', five)).out).not.toContain('Drawn without');
+    const rows = (await call('draw dir/file.csv --as points', wrong)).out.split('\r\n').slice(1, -1);
+    const [a = [], , c = []] = rows.map((row) => row.split(',').slice(4, 7).map(Number));
+    expect(Math.hypot(...a.map((x, axis) => x - (c[axis] ?? 0)))).toBeCloseTo(50 * 25.4, 0);
   });
 
   it('lists points and fasteners', async () => {

@@ -1,7 +1,8 @@
 import { fitOver, type ShapeFit, type Vector } from '../adjust/index.ts';
 import type { Sheet, SheetReading } from '../job/index.ts';
 import type { Finding } from './finding.ts';
-import { type PieceJudgement, solutionOf } from './piece-judgement.ts';
+import type { PieceJudgement } from './piece-judgement.ts';
+import { type ShownShape, shownPlaces, shownShape } from './shown-shape.ts';
 
 /** A job as it stood and what was made of it then. */
 export interface Judged {
@@ -17,13 +18,17 @@ export interface ReadingChange {
   readonly after: number | null;
 }
 
-/** What became of one piece. came, gone: findings by what they say, whatever their basis. fit: the shapes laid over each other. */
+/** What became of one piece. came, gone: findings by what they say, whatever their basis. fit: the shapes that are shown laid over each other. */
 export interface PieceChanges {
   readonly piece: string;
   readonly readings: readonly ReadingChange[];
   readonly came: readonly Finding[];
   readonly gone: readonly Finding[];
   readonly fit: ShapeFit | null;
+  /** Contradictions bend one of the shapes: no distance between them is to be used. */
+  readonly bent: boolean;
+  /** Readings left out of either shape, by their ids in the later job. */
+  readonly without: { readonly before: readonly string[]; readonly after: readonly string[] };
 }
 
 /** Which id of the earlier job stands for an id of the later one; itself within one job. */
@@ -32,15 +37,22 @@ export type Twin = (id: string) => string | undefined;
 /** What differs between two states of a job, piece by piece: readings whose value changed, findings, where points moved. */
 export function changesBetween(before: Judged, after: Judged, twin: Twin = (id) => id): PieceChanges[] {
   const earlier = new Map(before.sheet.readings.map((reading) => [reading.id, reading]));
-  return after.sheet.pieces.map(({ id: piece, flat }) => ({
-    piece,
-    readings: after.sheet.readings
-      .filter((reading) => reading.piece === piece)
-      .flatMap((reading) => changeOf(reading, earlier.get(twin(reading.id) ?? ''))),
-    came: without(after.findings, before.findings, piece, twin),
-    gone: gone(before.findings, after.findings, piece, twin),
-    fit: fitOf(before, after, piece, twin, flat ? 2 : 3),
-  }));
+  return after.sheet.pieces.map(({ id: piece, flat }) => {
+    const [old, now] = [shapeIn(before, twin(piece)), shapeIn(after, piece)];
+    const own = after.sheet.readings.filter((reading) => reading.piece === piece);
+    return {
+      piece,
+      readings: own.flatMap((reading) => changeOf(reading, earlier.get(twin(reading.id) ?? ''))),
+      came: without(after.findings, before.findings, piece, twin),
+      gone: gone(before.findings, after.findings, piece, twin),
+      fit: fitOf(old, now, twin, flat ? 2 : 3),
+      bent: (old?.bent ?? false) || (now?.bent ?? false),
+      without: {
+        before: own.filter(({ id }) => old?.without.includes(twin(id) ?? '')).map(({ id }) => id),
+        after: now?.without ?? [],
+      },
+    };
+  });
 }
 
 function changeOf(reading: SheetReading, old: SheetReading | undefined): ReadingChange[] {
@@ -68,9 +80,13 @@ function gone(before: readonly Finding[], after: readonly Finding[], piece: stri
   return standing(before, twin(piece)).filter((finding) => !now.has(nameOf(finding, (id) => id)));
 }
 
-function fitOf(before: Judged, after: Judged, piece: string, twin: Twin, dimension: 2 | 3): ShapeFit | null {
-  const now = placesOf(after.pieces.get(piece));
-  const old = placesOf(before.pieces.get(twin(piece) ?? ''));
+function shapeIn({ pieces, findings }: Judged, piece: string | undefined): ShownShape | null {
+  const judgement = pieces.get(piece ?? '');
+  return judgement ? shownShape(judgement, findings) : null;
+}
+
+function fitOf(before: ShownShape | null, after: ShownShape | null, twin: Twin, dimension: 2 | 3): ShapeFit | null {
+  const [old, now] = [placesOf(before), placesOf(after)];
   const renamed = new Map(
     [...now.keys()].flatMap((id) => {
       const place = old.get(twin(id) ?? '');
@@ -80,9 +96,10 @@ function fitOf(before: Judged, after: Judged, piece: string, twin: Twin, dimensi
   return fitOver(renamed, now, dimension);
 }
 
-function placesOf(judgement: PieceJudgement | undefined): ReadonlyMap<string, Vector> {
-  const solution = judgement?.adjustment.state === 'solved' ? solutionOf(judgement.adjustment) : null;
-  return new Map(solution?.points.map(({ id, position }) => [id, position]));
+/** Of its own points, without the things in the way. */
+function placesOf(shape: ShownShape | null): ReadonlyMap<string, Vector> {
+  const own = new Set(shape?.shown?.points.map(({ id }) => id));
+  return new Map([...shownPlaces(shape)].filter(([id]) => own.has(id)));
 }
 
 /** Which parts of a sister boat's job stand for those of this one: pieces of a kind in order, their parts by slot. */

@@ -21,5 +21,8 @@ export const benchCompare = {
     'The earlier shape (dashed) laid over this one without stretching it: as close as the points both have allow.',
   rms: (within: string) => `On the whole ${within} apart`,
   further: (label: string, by: string) => `${label}: ${by} apart`,
+  without: (names: string) => `This shape is drawn without ${names}, which does not fit the others.`,
+  withoutThen: (names: string) => `The earlier shape is drawn without ${names}, which does not fit the others.`,
+  bent: 'Not to be used: readings contradict each other and bend one of the shapes, so no distance between them is given.',
   noShape: 'There are not two shapes to lay over each other.',
 };

@@ -4,7 +4,7 @@ export const benchEngine = {
     adjusted: 'Drawn from the adjusted shape: a picture, not a cutting pattern.',
     without: (names: string) =>
       `Drawn from the adjusted shape without ${names}, which does not fit: a picture, not a cutting pattern.`,
-    bent: 'Drawn from the adjusted shape, bent by a reading that does not fit: a picture, not a cutting pattern.',
+    bent: 'NOT TO BE USED: drawn from a shape that contradicting readings bend, and nobody knows which is wrong.',
     ovals: (factor: number) =>
       factor === 1
         ? 'The ovals show how sure each point is (95 %), to scale.'
@@ -27,7 +27,8 @@ export const benchEngine = {
     fits: 'Everything fits within what tapes do.',
     doubted: 'Something does not fit: more than tapes explain.',
     fitsWithout: (names: string) => `Without ${names}, everything else fits within what tapes do.`,
-    bent: 'The places below are bent by it, until it is settled.',
+    bent: 'It bends the shape, and nobody knows which reading is wrong: no place and no ± of it is given until that is settled.',
+    notUsed: 'not to be used',
     cannotTell: 'Cannot tell whether it fits: no reading to spare, so none checks another.',
     spare: (count: number) => (count === 1 ? '1 reading to spare' : `${count} readings to spare`),
     least: (label: string, within: string) =>
@@ -75,6 +76,7 @@ export const benchEngine = {
     share: (share: number) => `${Number((share * 100).toPrecision(2))} %`,
     none: 'cannot be said: nothing checks it',
     withIt: 'Worked out with this reading in. The other readings are worked out without it.',
+    bent: 'Of a shape that does not fit: to find the wrong reading by, never to cut by.',
     withoutIt: (names: string) => `Worked out without ${names}.`,
   },
   readings: {

@@ -42,7 +42,7 @@ export const benchMeasure = {
   crossed: 'The line round the plan crosses itself: it has no area.',
   notes: {
     within: '± at 95 %: 19 times in 20, by what tapes do.',
-    bent: 'A reading does not fit and bends the shape; the ± knows nothing of that.',
+    bent: 'Readings contradict each other and bend the shape: what is measured on it is not to be used, so it is left out.',
     chords: 'Straight from point to point: a curve between them is longer.',
     planArea: 'Seen from above. It is not the area of the cloth.',
     open: (from: string, to: string) => `Closed straight from ${from} to ${to}, where no edge was declared.`,

@@ -27,12 +27,14 @@ export const benchSheet = {
     count === 1
       ? '1 value has no room on the plan and stands in the table.'
       : `${count} values have no room on the plan and stand in the table.`,
-  without: (names: string) =>
-    `Plan, points and differences are worked out without ${names}, which does not fit the others.`,
+  without: (names: string) => `Points and differences are worked out without ${names}, which does not fit the others.`,
+  bent: 'Readings contradict each other and bend the shape; nobody knows which is wrong. Its places, ± and differences are not to be used and are left out.',
   nothing: 'There is nothing to draw yet.',
   decision: 'May it be cut?',
   basis: {
-    bent: 'CLEARED OVER READINGS THAT CONTRADICT EACH OTHER, taken on with a reason: plan and points are bent by one that does not fit.',
+    bent: 'CLEARED OVER READINGS THAT CONTRADICT EACH OTHER, taken on with a reason: the plan is bent by one that does not fit, and no place of a point is given.',
+    without:
+      'CLEARED OVER READINGS THAT CONTRADICT EACH OTHER, taken on with a reason: plan and points leave out what does not fit the others.',
     engine: 'Every point the cloth depends on is fixed, checked and within tolerance.',
     rules: 'Cleared by rules only: nobody has computed how sure each point is.',
   },

@@ -204,7 +204,9 @@ export const bench = {
     clear: 'Clear to cut',
     clearAgain: 'Judge again: clear to cut',
     meaning: {
-      bent: 'Readings contradict each other. That was taken on with a reason, and it still bends the shape that is drawn and printed: nobody knows which one is wrong. Your name and this state go into the history; any later change voids it.',
+      bent: 'Readings contradict each other. That was taken on with a reason, and it still bends the shape that is drawn and printed: nobody knows which one is wrong, so no place and no ± of it is given. Your name and this state go into the history; any later change voids it.',
+      without:
+        'Readings contradict each other. That was taken on with a reason; what is drawn and printed leaves out what does not fit the others. Your name and this state go into the history; any later change voids it.',
       engine:
         'Every point the cloth depends on is fixed, checked and within tolerance, and nothing contradicts. Your name and this state go into the history; any later change voids it.',
       rules:
@@ -219,7 +221,9 @@ export const bench = {
     state: (state: string, entries: number) =>
       `Judged was state ${state}, ${entries === 1 ? '1 entry' : `${entries} entries`}; the job sheet names the same.`,
     basis: {
-      bent: 'Over readings that contradict each other, taken on with a reason: the shape is bent by one that does not fit.',
+      bent: 'Over readings that contradict each other, taken on with a reason: the shape is bent by one that does not fit, and its figures are not to be used.',
+      without:
+        'Over readings that contradict each other, taken on with a reason: the shape leaves out what does not fit the others.',
       rules: 'Cleared by rules only: nobody has computed yet how sure each point is.',
       engine: 'Every point the cloth depends on is fixed, checked and within tolerance.',
     },

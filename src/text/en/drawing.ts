@@ -13,6 +13,8 @@ export const drawing: DrawingWords = {
   },
   notFlat: 'A PLAN, NOT A CUTTING PATTERN: this piece is not flat. Cut from the points in space.',
   sketched: 'Drawn from readings that do not fix the shape yet. Do not cut from it.',
+  bent: 'NOT TO BE USED: readings contradict each other and bend this shape.',
+  without: (names) => `Drawn without ${names}, which does not fit the others.`,
   measuredTo: (line) => `Measured to: ${line}`,
   lineUnknown: 'Nobody said which line was measured to.',
   lines: {

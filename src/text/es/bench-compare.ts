@@ -22,5 +22,8 @@ export const benchCompare: typeof english.benchCompare = {
     'La forma anterior (línea discontinua) puesta sobre esta sin estirarla: tan cerca como lo permiten los puntos que ambas tienen.',
   rms: (within: string) => `En conjunto, ${within} de separación`,
   further: (label: string, by: string) => `${label}: ${by} de separación`,
+  without: (names: string) => `Esta forma se dibuja sin ${names}, que no concuerda con las demás.`,
+  withoutThen: (names: string) => `La forma anterior se dibuja sin ${names}, que no concuerda con las demás.`,
+  bent: 'No usar: hay lecturas que se contradicen y tuercen una de las formas, así que no se da ninguna distancia entre ellas.',
   noShape: 'No hay dos formas que poner una sobre otra.',
 };

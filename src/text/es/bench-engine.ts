@@ -5,7 +5,7 @@ export const benchEngine: typeof english.benchEngine = {
     adjusted: 'Dibujado con la forma ajustada: es un dibujo, no un patrón de corte.',
     without: (names: string) =>
       `Dibujado con la forma ajustada sin contar ${names}, que no concuerda: es un dibujo, no un patrón de corte.`,
-    bent: 'Dibujado con la forma ajustada, deformada por una lectura que no concuerda: es un dibujo, no un patrón de corte.',
+    bent: 'NO USAR: dibujado con una forma que tuercen lecturas que se contradicen, y nadie sabe cuál está mal.',
     ovals: (factor: number) =>
       factor === 1
         ? 'Los óvalos muestran qué tan seguro es cada punto (95 %), a escala.'
@@ -30,7 +30,8 @@ export const benchEngine: typeof english.benchEngine = {
     fits: 'Todo concuerda, dentro de lo que da una cinta.',
     doubted: 'Algo no concuerda: es más de lo que explica una cinta.',
     fitsWithout: (names: string) => `Sin contar ${names}, todo lo demás concuerda, dentro de lo que da una cinta.`,
-    bent: 'Los lugares de abajo quedan deformados por eso hasta que se resuelva.',
+    bent: 'Eso tuerce la forma, y nadie sabe qué lectura está mal: no se da ningún lugar ni ningún ± de ella hasta que se resuelva.',
+    notUsed: 'no usar',
     cannotTell: 'No se puede saber si concuerda: no sobra ninguna lectura, así que ninguna comprueba a otra.',
     spare: (count: number) => (count === 1 ? '1 lectura de sobra' : `${count} lecturas de sobra`),
     least: (label: string, within: string) =>
@@ -82,6 +83,7 @@ export const benchEngine: typeof english.benchEngine = {
     share: (share: number) => `${Number((share * 100).toPrecision(2))} %`,
     none: 'no se puede decir: nada lo comprueba',
     withIt: 'Calculado con esta lectura incluida. Las otras lecturas se calculan sin ella.',
+    bent: 'De una forma que no concuerda: sirve para buscar la lectura que está mal, nunca para cortar.',
     withoutIt: (names: string) => `Calculado sin contar ${names}.`,
   },
   readings: {

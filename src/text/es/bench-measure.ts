@@ -44,7 +44,7 @@ export const benchMeasure: typeof english.benchMeasure = {
   crossed: 'La línea alrededor se cruza consigo misma: no tiene área.',
   notes: {
     within: '± al 95 %: 19 de cada 20 veces, según lo que hacen las cintas.',
-    bent: 'Una lectura no concuerda y tuerce la forma; el ± no sabe nada de eso.',
+    bent: 'Hay lecturas que se contradicen y tuercen la forma: lo que se mide en ella no se debe usar, así que se deja fuera.',
     chords: 'Recto de punto a punto: una curva entre ellos es más larga.',
     planArea: 'Visto desde arriba. No es el área de la lona.',
     open: (from: string, to: string) => `Cerrado en línea recta de ${from} a ${to}, donde no se declaró borde.`,

@@ -30,11 +30,14 @@ export const benchSheet: typeof english.benchSheet = {
       ? '1 valor no cabe en el plano y está en la tabla.'
       : `${count} valores no caben en el plano y están en la tabla.`,
   without: (names: string) =>
-    `Plano, puntos y diferencias se calculan sin esta lectura, que no concuerda con las otras: ${names}.`,
+    `Los puntos y las diferencias se calculan sin esta lectura, que no concuerda con las otras: ${names}.`,
+  bent: 'Hay lecturas que se contradicen y tuercen la forma; nadie sabe cuál está mal. Sus lugares, sus ± y sus diferencias no se deben usar y se dejan fuera.',
   nothing: 'Todavía no hay nada que dibujar.',
   decision: '¿Se puede cortar?',
   basis: {
-    bent: 'AUTORIZADO SOBRE LECTURAS QUE SE CONTRADICEN, aceptadas con un motivo: una que no concuerda tuerce el plano y los puntos.',
+    bent: 'AUTORIZADO SOBRE LECTURAS QUE SE CONTRADICEN, aceptadas con un motivo: una que no concuerda tuerce el plano, y no se da el lugar de ningún punto.',
+    without:
+      'AUTORIZADO SOBRE LECTURAS QUE SE CONTRADICEN, aceptadas con un motivo: el plano y los puntos dejan fuera lo que no concuerda con lo demás.',
     engine: 'Cada punto del que depende la lona está fijo, comprobado y dentro de lo que se necesita.',
     rules: 'Autorizado solo por reglas: nadie ha calculado con qué precisión está cada punto.',
   },

@@ -205,7 +205,9 @@ export const bench: typeof english.bench = {
     clear: 'Autorizar el corte',
     clearAgain: 'Juzgar de nuevo y autorizar',
     meaning: {
-      bent: 'Hay lecturas que se contradicen. Se aceptó con un motivo, y sigue torciendo la forma que se dibuja y se imprime: nadie sabe cuál está mal. Su nombre y este estado quedan en el historial; cualquier cambio posterior anula la autorización.',
+      bent: 'Hay lecturas que se contradicen. Se aceptó con un motivo, y sigue torciendo la forma que se dibuja y se imprime: nadie sabe cuál está mal, así que no se da ningún lugar ni ningún ± de ella. Su nombre y este estado quedan en el historial; cualquier cambio posterior anula la autorización.',
+      without:
+        'Hay lecturas que se contradicen. Se aceptó con un motivo; lo que se dibuja y se imprime deja fuera lo que no concuerda con lo demás. Su nombre y este estado quedan en el historial; cualquier cambio posterior anula la autorización.',
       engine:
         'Cada punto del que depende la lona está fijado, comprobado y dentro de la tolerancia, y nada se contradice. Su nombre y este estado quedan en el historial; cualquier cambio posterior anula la autorización.',
       rules:
@@ -219,7 +221,9 @@ export const bench: typeof english.bench = {
     state: (state: string, entries: number) =>
       `Se juzgó el estado ${state}, ${entries === 1 ? '1 anotación' : `${entries} anotaciones`}; la hoja del trabajo nombra el mismo.`,
     basis: {
-      bent: 'Sobre lecturas que se contradicen, aceptadas con un motivo: una que no concuerda tuerce la forma.',
+      bent: 'Sobre lecturas que se contradicen, aceptadas con un motivo: una que no concuerda tuerce la forma, y sus cifras no se deben usar.',
+      without:
+        'Sobre lecturas que se contradicen, aceptadas con un motivo: la forma deja fuera lo que no concuerda con lo demás.',
       rules: 'Autorizado solo por reglas: nadie ha calculado todavía qué tan seguro es cada punto.',
       engine: 'Cada punto del que depende la lona está fijado, comprobado y dentro de la tolerancia.',
     },

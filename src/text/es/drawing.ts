@@ -13,6 +13,8 @@ export const drawing: DrawingWords = {
   },
   notFlat: 'ES UN PLANO, NO UN PATRÓN DE CORTE: esta pieza no es plana. Corte según los puntos en el espacio.',
   sketched: 'Dibujado con lecturas que aún no fijan la forma. No corte con este dibujo.',
+  bent: 'NO USAR: hay lecturas que se contradicen y tuercen esta forma.',
+  without: (names) => `Dibujado sin ${names}, que no concuerda con las demás.`,
   measuredTo: (line) => `Medido hasta: ${line}`,
   lineUnknown: 'Nadie dijo hasta qué línea se midió.',
   lines: {

@@ -36,6 +36,18 @@ describe('what changed between two states of a job', () => {
     expect(changes?.came.map(({ rule }) => rule)).toEqual(['reading-unchecked']);
   });
 
+  it('lays the shapes that are shown over each other: without the reading that does not fit, and says so', () => {
+    const made = bow({ added: { 'W1-T': 254 } });
+    const before = judged(made);
+    const wrong = made.job.sheet().readings.find(({ id }) => id === made.reading('W1-T'));
+    made.job.add('take.strike', { take: wrong?.takes[0]?.id ?? '', reason: 'misread' });
+    made.read('W1-T', { added: {} });
+    const [changes] = changesBetween(before, judged(made));
+    expect(changes).toMatchObject({ bent: false, without: { before: [made.reading('W1-T')], after: [] } });
+    // The one bad tape is not in either, so nothing moved by more than a tape is sure of.
+    expect(changes?.fit?.rms).toBeLessThan(1);
+  });
+
   it('finds the same parts of a sister boat by their slots, and the point that lies elsewhere on her', () => {
     const first = judged(bow());
     const sister = judged(bow({ place: (slot, [x, y, z]) => (slot === 'P2' ? [x + 60, y, z] : [x, y, z]) }));

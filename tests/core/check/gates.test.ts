@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { contradictionsTakenOn, gates } from '../../../src/core/check/index.ts';
+import { contradictionsTakenOn } from '../../../src/core/check/gates.ts';
+import { gates } from '../../../src/core/check/index.ts';
 import { Job, pieceId, readingId } from './build.ts';
 
 const POINTS = { A: null, B: null, C: null };

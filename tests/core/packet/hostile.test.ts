@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
-import { adjustedPlaces, judge } from '../../../src/core/check/index.ts';
+import { judge, shownPlaces, shownShape } from '../../../src/core/check/index.ts';
 import { sketchPiece } from '../../../src/core/cloth/index.ts';
 import { fold } from '../../../src/core/job/index.ts';
 import { parseCsv } from '../../../src/core/packet/csv.ts';
@@ -20,15 +20,29 @@ vi.setConfig({ testTimeout: 60_000 });
 function filesOf(text: string) {
   const { entries, piece } = hostileJob(text);
   const sheet = fold(entries);
-  const { pieces } = judge(sheet);
-  const placesOf = (id: string) => sketchPiece(sheet, id, adjustedPlaces(pieces.get(id))).places;
+  const { findings, pieces } = judge(sheet);
+  const shapeOf = (id: string) => {
+    const judgement = pieces.get(id);
+    return judgement ? shownShape(judgement, findings) : null;
+  };
+  const placesOf = (id: string) => sketchPiece(sheet, id, shownPlaces(shapeOf(id))).places;
+  const shape = { shapeOf, placesOf };
   const of = { seal: 'ab12', entries: entries.length, latest: '2026-05-04T09:00:00Z', judged: null };
-  const plan = makePlan({ sheet, piece, places: placesOf(piece), adjusted: false, of, words });
+  const plan = makePlan({
+    sheet,
+    piece,
+    places: placesOf(piece),
+    adjusted: false,
+    bent: false,
+    without: [text],
+    of,
+    words,
+  });
   if (!plan) throw new Error('nothing to draw');
   return {
     svg: svgOf(plan),
     dxf: dxfOf(plan, 'mm', words.unit('mm')),
-    tables: [pointsCsv(sheet, pieces, placesOf), fastenersCsv(sheet, placesOf), writeTable(sheet)],
+    tables: [pointsCsv(sheet, shape), fastenersCsv(sheet, shape), writeTable(sheet)],
     name: packetFileName(sheet, MADE),
   };
 }

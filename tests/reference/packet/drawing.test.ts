@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { adjustedPlaces, judge } from '../../../src/core/check/index.ts';
+import { adjustedPlaces, judge, type PieceJudgement, shownShape } from '../../../src/core/check/index.ts';
 import { sketchPiece } from '../../../src/core/cloth/index.ts';
 import { guideOf } from '../../../src/core/guide/pieces/index.ts';
 import type { PieceKind } from '../../../src/core/job/index.ts';
@@ -31,10 +31,13 @@ function measured(kind: PieceKind, job = 'A job') {
   const sheet = made.job.sheet();
   const { pieces } = judge(sheet);
   const { places } = sketchPiece(sheet, made.piece.id, adjustedPlaces(pieces.get(made.piece.id)));
-  const plan = makePlan({ sheet, piece: made.piece.id, places, adjusted: true, of, words });
+  const plan = makePlan({ sheet, piece: made.piece.id, places, adjusted: true, bent: false, without: [], of, words });
   if (!plan) throw new Error('nothing to draw');
-  return { sheet, pieces, places, plan, piece: made.piece };
+  const shape = { shapeOf: (id: string) => shapeOf(pieces.get(id)), placesOf: () => places };
+  return { sheet, pieces, places, shape, plan, piece: made.piece };
 }
+
+const shapeOf = (judgement: PieceJudgement | undefined) => (judgement ? shownShape(judgement, []) : null);
 
 /** What ezdxf, a reader nobody here wrote, finds in a drawing, and the faults its audit names. */
 const READER = `
@@ -190,15 +193,15 @@ describe('a drawing', () => {
   });
 
   it('comes with lists that no spreadsheet computes', () => {
-    const { sheet, pieces, places } = measured('open-bow');
-    const points = pointsCsv(sheet, pieces, () => places).split('\r\n');
+    const { sheet, shape } = measured('open-bow');
+    const points = pointsCsv(sheet, shape).split('\r\n');
     const own = sheet.points.filter((point) => point.pieces.length > 0);
     expect(points).toHaveLength(own.length + 2);
     expect(points[1]).toMatch(/^Piece,W1,mark,port aft,/);
-    const fasteners = fastenersCsv(sheet, () => places).split('\r\n');
+    const fasteners = fastenersCsv(sheet, shape).split('\r\n');
     expect(fasteners).toHaveLength(sheet.fasteners.length + 2);
-    expect(
-      pointsCsv({ ...sheet, pieces: sheet.pieces.map((p) => ({ ...p, name: '=1+1' })) }, pieces, () => places),
-    ).toContain("'=1+1");
+    expect(pointsCsv({ ...sheet, pieces: sheet.pieces.map((p) => ({ ...p, name: '=1+1' })) }, shape)).toContain(
+      "'=1+1",
+    );
   });
 });

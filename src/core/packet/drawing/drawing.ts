@@ -65,6 +65,10 @@ export interface DrawingWords {
   readonly notFlat: string;
   /** Where the shape is drawn from readings that nobody adjusted. */
   readonly sketched: string;
+  /** Where readings contradict each other and nobody knows which is wrong. */
+  readonly bent: string;
+  /** Where readings were left out that do not fit the others. */
+  readonly without: (names: string) => string;
   readonly measuredTo: (line: string) => string;
   readonly lineUnknown: string;
   readonly lines: Readonly<Record<'finished-edge' | 'fastener-line' | 'boat-edge', string>>;

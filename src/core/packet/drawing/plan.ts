@@ -13,6 +13,10 @@ export interface PlanInput {
   /** Where the points are, mm; what the engine has, or a sketch. */
   readonly places: ReadonlyMap<string, Place>;
   readonly adjusted: boolean;
+  /** Readings contradict each other: a picture, of which no figure may be used. */
+  readonly bent: boolean;
+  /** Readings left out of the shape, by name. */
+  readonly without: readonly string[];
   /** The state it was made from, so that a sheet of paper can be matched with it. */
   readonly of: PieceState;
   readonly words: DrawingWords;
@@ -29,8 +33,7 @@ export function makePlan(input: PlanInput): Drawing | null {
   const letter = letterHeight(points.map(({ id }) => to(places.get(id))));
   const facts = factsOf(sheet, input.piece, input.of, input.words);
   const legend = legendOf(input, piece, face);
-  const { notFlat, sketched } = input.words;
-  const warnings = [...(piece.flat ? [] : [notFlat]), ...(input.adjusted ? [] : [sketched])];
+  const warnings = warningsOf(input, piece);
   return {
     system: sheet.system,
     facts,
@@ -54,8 +57,17 @@ export function makePlan(input: PlanInput): Drawing | null {
       facts.state,
       facts.seal,
     ],
-    space: points.map(({ id, label }) => ({ label, at: places.get(id) ?? [0, 0, 0] })),
+    space: input.bent ? [] : points.map(({ id, label }) => ({ label, at: places.get(id) ?? [0, 0, 0] })),
   };
+}
+
+function warningsOf({ adjusted, bent, without, words }: PlanInput, { flat }: SheetPiece): string[] {
+  return [
+    ...(bent ? [words.bent] : []),
+    ...(flat ? [] : [words.notFlat]),
+    ...(adjusted ? [] : [words.sketched]),
+    ...(without.length > 0 ? [words.without(without.join(', '))] : []),
+  ];
 }
 
 type Projector = (place: Place | undefined) => Flat;

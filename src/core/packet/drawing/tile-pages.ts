@@ -111,7 +111,7 @@ const BAR = 100;
 
 /** One sheet: its name, its number, what it is of, and on every one a bar to lay a rule on. */
 function pageOf(
-  { facts, legend }: Drawing,
+  { facts, legend, warnings }: Drawing,
   { paper, lying }: Tiling,
   words: TileWords,
   head: { title: string; page: string },
@@ -130,6 +130,7 @@ function pageOf(
     facts.isCleared ? '' : text(facts.cleared, [width / 2 - 12, EDGE + 7.5], 4.5, { anchor: 'middle', bold: true }),
     text(head.page, [right, EDGE + 3.5], 3.2, { anchor: 'end' }),
     text(words.fullSize, [right, EDGE + 8], 3.2, { anchor: 'end' }),
+    text(warnings.join(' '), [left, EDGE + 11.4], 3, { bold: true, room: right - left }),
     body,
     text([facts.job, facts.piece].filter(Boolean).join(' · '), [left, at(0)], 3.2, {
       bold: true,

@@ -3,6 +3,7 @@ import type { Shape, SpotName } from '../../../core/cloth/index.ts';
 import type { Sheet } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { pointLabel } from '../../model/words.ts';
+import { StateMark } from '../../parts/marks.tsx';
 import { runTitle } from '../names.ts';
 import type { EngineView } from '../state/engine-view.ts';
 import { type Measured, measuredOn } from '../state/measured.ts';
@@ -54,11 +55,8 @@ export function MeasurePanel({ shape, engine }: Props) {
 
 function Found({ found, shape, bent }: { found: Measured; shape: Shape; bent: boolean }) {
   const { notes } = sayBench().measure;
-  const all = [
-    ...found.notes,
-    ...(shape.joint && found.rows.length > 0 ? [notes.within] : []),
-    ...(shape.joint && bent ? [notes.bent] : []),
-  ];
+  const all = [...found.notes, ...(shape.joint && found.rows.length > 0 ? [notes.within] : [])];
+  if (bent) return <StateMark mark="stop">{notes.bent}</StateMark>;
   return (
     <>
       {found.rows.length > 0 && (

@@ -22,7 +22,11 @@ export function PlanNote({ job, scene, engine, marked }: Props) {
   return (
     <>
       <p class="small">
-        <strong>{pictureText(engine, job)}</strong>{' '}
+        {engine?.bent ? (
+          <StateMark mark="stop">{pictureText(engine, job)}</StateMark>
+        ) : (
+          <strong>{pictureText(engine, job)}</strong>
+        )}{' '}
         {scene.ovals.length > 0 && <span class="quiet">{sayBench().engine.plan.ovals(scene.factor)} </span>}
         {floating.length > 0 && <span>{sayBench().engine.plan.floats(sayBench().list(floating))} </span>}
         {scene.spots.some(({ measured }) => !measured) && <span class="quiet">{words.nominal} </span>}
@@ -41,7 +45,8 @@ export function PlanNote({ job, scene, engine, marked }: Props) {
 
 function pictureText(engine: EngineView | null, { sheet }: OpenJob): string {
   const words = sayBench().engine.plan;
+  if (engine?.bent) return words.bent;
   if (!engine?.solved) return sayBench().plan.picture;
   if (engine.without.length > 0) return words.without(withoutNames(engine, sheet));
-  return engine.bent ? words.bent : words.adjusted;
+  return words.adjusted;
 }

@@ -1,3 +1,4 @@
+import { shownPlaces } from '../../../core/check/index.ts';
 import {
   type PieceSketch,
   type Place,
@@ -108,22 +109,15 @@ export function makeScene(
 
 /** The adjusted shape where the engine has one, otherwise what the readings pull the guide's layout into. */
 export const sketchOf = (sheet: Sheet, piece: string, engine: EngineView | null): PieceSketch =>
-  sketchPiece(sheet, piece, engine?.solved && engine.shown ? withThings(engine.shown, engine) : new Map());
-
-/** Things in the way lie in the shape that holds every reading, whichever is shown. */
-const withThings = (solution: Solution, { judgement }: EngineView): Map<string, Place> =>
-  new Map([...positionsOf(solution), ...[...judgement.things].map(([id, { position }]) => [id, position] as const)]);
+  sketchPiece(sheet, piece, shownPlaces(engine));
 
 /** Places of the points as worked out, the same way round as they are drawn. */
 export const placesOf = (sheet: Sheet, piece: string, solution: Solution): PieceSketch['places'] =>
-  sketchPiece(sheet, piece, positionsOf(solution)).places;
+  sketchPiece(sheet, piece, new Map(solution.points.map(({ id, position }) => [id, position]))).places;
 
-const positionsOf = ({ points }: Solution): Map<string, Place> =>
-  new Map(points.map(({ id, position }) => [id, position]));
-
-/** Only where the adjusted shape is drawn: an ellipse round another place would say nothing. */
+/** Only where the adjusted shape is drawn and fits: an ellipse round another place would say nothing, or too much. */
 function ovals(spots: readonly Spot[], drawn: PieceSketch, engine: EngineView | null, to: (place: Place) => Flat) {
-  const points = engine?.solved ? (engine.shown?.points ?? []) : [];
+  const points = engine?.solved && !engine.bent ? (engine.shown?.points ?? []) : [];
   const at = new Map(spots.map((spot) => [spot.point.id, spot.at]));
   const plane = engine?.shown?.dimension === 2 ? planeOf([...drawn.places.values()]) : null;
   // The drawing may show x the other way round (poles that stand aft).

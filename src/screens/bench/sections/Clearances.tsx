@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { contradictionsTakenOn } from '../../../core/check/index.ts';
+import { takenOnAs } from '../../../core/check/index.ts';
 import type { Clearance, Sheet } from '../../../core/job/index.ts';
 import { shortState, stateOfPiece } from '../../../core/packet/state.ts';
 import { sayBench } from '../../../text/bench.ts';
@@ -25,11 +25,7 @@ export function Standing({ clearance, job }: { clearance: Clearance; job: OpenJo
       <p>
         <strong>{words.stands(whoText(clearance.who), dateText(clearance.at))}</strong>
       </p>
-      <p>
-        {contradictionsTakenOn(job.findings, clearance.piece).length > 0
-          ? words.basis.bent
-          : words.basis[clearance.basis]}
-      </p>
+      <p>{words.basis[takenOnAs(job.findings, clearance.piece, job.pieces.get(clearance.piece)) ?? clearance.basis]}</p>
       {judged && <p class="small">{words.state(shortState(judged), judged.entries)}</p>}
     </Banner>
   );

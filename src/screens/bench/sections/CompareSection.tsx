@@ -23,7 +23,7 @@ export function CompareSection({ job, piece }: { job: OpenJob; piece: string }) 
       <ChooseState job={job} onChoose={setAgainst} />
       {changes === 'working' && <p class="quiet">{words.working}</p>}
       {changes === 'gone' && <p>{words.gone}</p>}
-      {own && <Changes changes={own} job={job} piece={piece} />}
+      {own && <Changes changes={own} job={job} />}
     </Section>
   );
 }
@@ -77,7 +77,7 @@ function stateName(state: Against): string {
   return (state.as === 'asked' ? words.asked : words.cleared)(dateText(state.at), state.who);
 }
 
-function Changes({ changes, job, piece }: { changes: PieceChanges; job: OpenJob; piece: string }) {
+function Changes({ changes, job }: { changes: PieceChanges; job: OpenJob }) {
   const words = sayBench().compare;
   const { readings, came, gone, fit } = changes;
   if (readings.length + came.length + gone.length === 0 && (fit?.rms ?? 0) < 0.5) return <p>{words.none}</p>;
@@ -87,7 +87,7 @@ function Changes({ changes, job, piece }: { changes: PieceChanges; job: OpenJob;
       <Said heading={words.went} findings={gone} job={job} />
       <Said heading={words.came} findings={came} job={job} />
       <h3>{words.shape}</h3>
-      {fit ? <ShapeOverShape fit={fit} job={job} piece={piece} /> : <p>{words.noShape}</p>}
+      {fit ? <ShapeOverShape fit={fit} changes={changes} job={job} /> : <p>{words.noShape}</p>}
     </>
   );
 }

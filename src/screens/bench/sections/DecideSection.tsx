@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
-import { contradictionsTakenOn, type Finding, gates } from '../../../core/check/index.ts';
+import { type Finding, gates, takenOnAs } from '../../../core/check/index.ts';
 import { heads, type SheetPiece } from '../../../core/job/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import { say } from '../../../text/index.ts';
@@ -57,11 +57,7 @@ function ClearButton({ job, piece, again }: { job: OpenJob; piece: string; again
     );
   return (
     <Banner tone="note">
-      <p>
-        {contradictionsTakenOn(job.findings, piece).length > 0
-          ? words.meaning.bent
-          : words.meaning[basisOf(job, piece)]}
-      </p>
+      <p>{words.meaning[takenOnAs(job.findings, piece, job.pieces.get(piece)) ?? basisOf(job, piece)]}</p>
       <div class="row">
         <button
           type="button"

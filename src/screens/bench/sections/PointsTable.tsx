@@ -29,6 +29,7 @@ export function PointsTable({ job, piece, engine, solution, lit }: Props) {
   const { points } = solution;
   if (points.length === 0) return null;
   const open = openPoints(engine);
+  const isBent = ({ state }: PointResult): boolean => engine.bent && state === 'fixed';
   const common = sameForAll(points.map((point) => uncheckedFor(point, engine)));
   return (
     <>
@@ -55,7 +56,8 @@ export function PointsTable({ job, piece, engine, solution, lit }: Props) {
             <PointRow
               key={point.id}
               point={point}
-              place={open.has(point.id) ? undefined : places.get(point.id)}
+              place={open.has(point.id) || isBent(point) ? undefined : places.get(point.id)}
+              bent={isBent(point)}
               axes={axes}
               wide={wide}
               lit={lit.points.has(point.id)}
@@ -98,6 +100,8 @@ interface RowProps {
   point: PointResult;
   /** Undefined while the readings do not fix it. */
   place: Place | undefined;
+  /** Contradictions bend it: its figures are not to be used. */
+  bent: boolean;
   axes: readonly Axis[];
   wide: boolean;
   lit: boolean;
@@ -106,7 +110,7 @@ interface RowProps {
   unseen: string | null;
 }
 
-function PointRow({ point, place, axes, wide, lit, sheet, loose, unseen }: RowProps) {
+function PointRow({ point, place, bent, axes, wide, lit, sheet, loose, unseen }: RowProps) {
   const along = (axis: Axis): string => (place ? placeText(place['xyz'.indexOf(axis)] ?? 0, sheet) : '');
   return (
     <>
@@ -140,7 +144,7 @@ function PointRow({ point, place, axes, wide, lit, sheet, loose, unseen }: RowPr
           </td>
         )}
         <td class="number">
-          <Within point={point} open={place === undefined} sheet={sheet} loose={loose} />
+          <Within point={point} bent={bent} open={place === undefined} sheet={sheet} loose={loose} />
         </td>
       </tr>
       {unseen !== null && (
@@ -154,8 +158,11 @@ function PointRow({ point, place, axes, wide, lit, sheet, loose, unseen }: RowPr
   );
 }
 
-function Within({ point, open, sheet, loose }: Pick<RowProps, 'point' | 'sheet' | 'loose'> & { open: boolean }) {
+type WithinProps = Pick<RowProps, 'point' | 'bent' | 'sheet' | 'loose'> & { open: boolean };
+
+function Within({ point, bent, open, sheet, loose }: WithinProps) {
   const words = sayBench().engine.sure;
+  if (bent) return <StateMark mark="stop">{words.notUsed}</StateMark>;
   if (open) return <StateMark mark="stop">{words.floats}</StateMark>;
   if (point.state === 'known') return <span>{words.known}</span>;
   if (point.relative95 === null) return null;
@@ -166,7 +173,7 @@ function Within({ point, open, sheet, loose }: Pick<RowProps, 'point' | 'sheet' 
 /** What could move a point without anybody noticing; readings that were read twice and agree are not told of. */
 function unseenText(
   { worstUnseen }: PointResult,
-  { judgement }: EngineView,
+  { judgement, bent }: EngineView,
   solution: Solution,
   unchecked: readonly string[],
   sheet: Sheet,
@@ -174,7 +181,7 @@ function unseenText(
   const words = sayBench().engine.sure;
   const said = unchecked.length > 0 ? [words.unseenAny(namesOf(unchecked, sheet))] : [];
   const size = solution.readings.find(({ id }) => id === worstUnseen?.reading)?.minimalDetectableBias;
-  if (worstUnseen && size && !isConfirmed(judgement, worstUnseen.reading)) {
+  if (worstUnseen && size && !bent && !isConfirmed(judgement, worstUnseen.reading)) {
     const name = readingTitle(sheet, worstUnseen.reading);
     said.push(words.unseen(name, boundText(size, sheet), boundText(worstUnseen.shift, sheet)));
   }

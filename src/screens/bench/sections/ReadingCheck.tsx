@@ -34,9 +34,9 @@ export function CheckedBy({ reading, engine }: Props) {
   );
 }
 
-/** How far the shape is from a reading, signed; null where it was left out, or nothing checks it. */
+/** How far the shape is from a reading, signed; null where it was left out, nothing checks it, or the shape is bent. */
 export function residualOf({ reading, engine }: Props, sheet: Sheet): string | null {
-  if (reading.value === null || engine.without.includes(reading.id)) return null;
+  if (reading.value === null || engine.bent || engine.without.includes(reading.id)) return null;
   const result = engine.shown?.readings.find(({ id }) => id === reading.id);
   return result && result.control !== 'unchecked'
     ? differenceText(result.residual, reading.kind === 'lean', sheet)

@@ -16,9 +16,16 @@ export function ReadingNumbers({ reading, sheet, engine }: Props) {
   const solution = left ? engine.whole : engine.shown;
   const rows = solution ? rowsOf(reading, solution, sheet) : [];
   if (rows.length === 0) return null;
-  const { readings, values } = sayBench().engine;
-  const note = left ? values.withIt : engine.without.length > 0 ? values.withoutIt(withoutNames(engine, sheet)) : null;
+  const { readings } = sayBench().engine;
+  const note = noteOf(left, engine, sheet);
   return <Terms name={readings.numbers} rows={rows} {...(note === null ? {} : { note })} />;
+}
+
+function noteOf(left: boolean, engine: EngineView, sheet: Sheet): string | null {
+  const { values } = sayBench().engine;
+  if (engine.bent) return values.bent;
+  if (left) return values.withIt;
+  return engine.without.length > 0 ? values.withoutIt(withoutNames(engine, sheet)) : null;
 }
 
 function rowsOf(reading: SheetReading, solution: Solution, sheet: Sheet): Term[] {

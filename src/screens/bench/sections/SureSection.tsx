@@ -91,7 +91,7 @@ function Verdict({ job, engine, solution }: Props & { solution: Solution }) {
     return (
       <>
         <StateMark mark="doubt">{words.doubted}</StateMark>
-        {engine.bent && engine.solved && <p>{words.bent}</p>}
+        <BentShape engine={engine} />
         {engine.without.length > 0 && (
           <p>
             {words.fitsWithout(withoutNames(engine, job.sheet))} {spare}
@@ -99,6 +99,7 @@ function Verdict({ job, engine, solution }: Props & { solution: Solution }) {
         )}
       </>
     );
+  if (engine.bent) return <BentShape engine={engine} />;
   if (solution.globalTest.verdict === 'cannot tell') return <StateMark mark="note">{words.cannotTell}</StateMark>;
   return (
     <StateMark mark="good">
@@ -109,12 +110,18 @@ function Verdict({ job, engine, solution }: Props & { solution: Solution }) {
   );
 }
 
+function BentShape({ engine: { bent } }: Pick<Props, 'engine'>) {
+  const words = sayBench().engine.sure;
+  if (!bent) return null;
+  return <StateMark mark="stop">{words.bent}</StateMark>;
+}
+
 function LeastSure({ job, engine, solution }: Props & { solution: Solution }) {
   const needed = new Set(engine.judgement.network.points.filter((point) => point.needed).map(({ id }) => id));
   const ranked = solution.points
     .filter(({ id, relative95 }) => needed.has(id) && relative95 !== null)
     .sort((a, b) => (b.relative95 ?? 0) - (a.relative95 ?? 0));
   const [least] = ranked;
-  if (!engine.solved || !least || least.relative95 === null) return null;
+  if (!engine.solved || engine.bent || !least || least.relative95 === null) return null;
   return <p>{sayBench().engine.sure.least(labelsOf(job.sheet, [least.id]), boundText(least.relative95, job.sheet))}</p>;
 }

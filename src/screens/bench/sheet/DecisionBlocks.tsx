@@ -1,4 +1,4 @@
-import { contradictionsTakenOn, type Finding } from '../../../core/check/index.ts';
+import { type Finding, takenOnAs } from '../../../core/check/index.ts';
 import { say } from '../../../text/index.ts';
 import { saySheet } from '../../../text/sheet.ts';
 import { dateText, whoText } from '../../model/job-words.ts';
@@ -41,10 +41,10 @@ function Decided({ content: { facts, job, piece } }: { content: SheetContent }) 
   const last = clearanceOf(job.sheet, piece.id);
   if (!last) return <p>{words.notCleared}</p>;
   if (!facts.isCleared) return <p>{words.voided(whoText(last.who), dateText(last.at))}</p>;
-  const bent = contradictionsTakenOn(job.findings, piece.id).length > 0;
+  const over = takenOnAs(job.findings, piece.id, job.pieces.get(piece.id));
   return (
     <p>
-      <strong>{facts.cleared}.</strong> {bent ? words.basis.bent : words.basis[last.basis]}
+      <strong>{facts.cleared}.</strong> {words.basis[over ?? last.basis]}
     </p>
   );
 }

@@ -1,8 +1,6 @@
 import { say } from '../../../text/index.ts';
 import { saySheet } from '../../../text/sheet.ts';
 import { whoText } from '../../model/job-words.ts';
-import { withoutNames } from '../engine-words.ts';
-import { engineView } from '../state/engine-view.ts';
 import { SvgShown } from './SvgShown.tsx';
 import type { SheetContent } from './sheet-content.ts';
 
@@ -18,8 +16,6 @@ export function PlanBlock({ content }: { content: SheetContent }) {
     [words.place, place],
     [words.measuredBy, measuredBy(content)],
   ].filter(([, value]) => value !== '');
-  const engine = engineView(job, piece.id);
-  const without = engine && engine.without.length > 0 ? [words.without(withoutNames(engine, job.sheet))] : [];
   return (
     <div>
       <dl class="sheet-facts">
@@ -34,7 +30,7 @@ export function PlanBlock({ content }: { content: SheetContent }) {
         <>
           <SvgShown svg={plan.svg} label={drawing.block.join('. ')} />
           <p class="sheet-legend">
-            {[...drawing.legend, ...without, ...(plan.leftOut > 0 ? [words.leftOut(plan.leftOut)] : [])]
+            {[...drawing.legend, ...(plan.leftOut > 0 ? [words.leftOut(plan.leftOut)] : [])]
               .map((one) => one.replace(/\.$/, ''))
               .join('. ')}
             .

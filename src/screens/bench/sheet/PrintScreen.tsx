@@ -4,7 +4,7 @@ import { saySheet } from '../../../text/sheet.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { routeHash } from '../../model/route.ts';
 import { TopBar } from '../../parts/TopBar.tsx';
-import { planOf, shownPlanOf } from '../state/plan-of.ts';
+import { planOf } from '../state/plan-of.ts';
 import { JobSheet } from './JobSheet.tsx';
 import { PieceTiles } from './PieceTiles.tsx';
 import '../../paper/paper.css';
@@ -21,8 +21,7 @@ interface Props {
 export function PrintScreen({ job, piece, as }: Props) {
   const words = saySheet();
   const [paper, setPaper] = useState<Paper>(job.sheet.system === 'metric' ? 'a4' : 'letter');
-  const draw = as === 'sheet' ? shownPlanOf : planOf;
-  const drawing = useMemo(() => (job.judged ? draw(job, piece) : null), [job, piece, draw]);
+  const drawing = useMemo(() => (job.judged ? planOf(job, piece) : null), [job, piece]);
   const back = { at: 'judge', job: job.id } as const;
   const found = job.sheet.pieces.find(({ id }) => id === piece);
   if (!found)

@@ -5,8 +5,9 @@ import { sayBench } from '../../../text/bench.ts';
 import { isolated } from '../../../text/isolated.ts';
 import { saySheet } from '../../../text/sheet.ts';
 import { readingName } from '../../model/words.ts';
+import { StateMark } from '../../parts/marks.tsx';
 import { placesOf } from '../drawing/scene.ts';
-import { boundText, placeText } from '../engine-words.ts';
+import { boundText, placeText, withoutNames } from '../engine-words.ts';
 import { labelsOf, readingValue } from '../names.ts';
 import { checkOf, residualOf } from '../sections/ReadingCheck.tsx';
 import { type EngineView, engineView, type PointResult } from '../state/engine-view.ts';
@@ -57,17 +58,37 @@ export function ReadingLine({ reading, sheet, engine }: ReadingProps) {
   );
 }
 
-/** The points of the shape as it is shown, with their axes; null while there is none. */
+/** The points of the shape as it is shown, with their axes; of a bent one only what was given. Null while there is none. */
 export function pointsOf({ job, piece }: SheetContent) {
-  const solution = engineView(job, piece.id)?.shown;
+  const engine = engineView(job, piece.id);
+  const solution = engine?.shown;
   if (!solution) return null;
   const places: ReadonlyMap<string, Place> = placesOf(job.sheet, piece.id, solution);
   return {
-    points: solution.points,
+    points: engine.bent ? solution.points.filter(({ state }) => state === 'known') : solution.points,
     places,
     axes: axesOf(solution.dimension === 2 ? planeOf([...places.values()]) : null),
   };
 }
+
+/** Which shape the figures are of, where that is not the one of every reading; nothing where they are of a bent one. */
+export function ShapeNote({ content: { job, piece } }: { content: SheetContent }) {
+  const engine = engineView(job, piece.id);
+  const words = saySheet();
+  if (engine?.bent)
+    return (
+      <p class="sheet-line">
+        <StateMark mark="stop">{words.bent}</StateMark>
+      </p>
+    );
+  return <p class="sheet-line">{engine && words.without(withoutNames(engine, job.sheet))}</p>;
+}
+
+/** The shape the figures are of is not that of every reading. */
+export const isShapeApart = ({ job, piece }: SheetContent): boolean => {
+  const engine = engineView(job, piece.id);
+  return engine !== null && (engine.bent || engine.without.length > 0);
+};
 
 export function PointsHead({ content }: { content: SheetContent }) {
   const words = sayBench().engine.sure;

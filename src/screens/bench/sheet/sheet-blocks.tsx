@@ -8,7 +8,7 @@ import { decisionBlocks } from './DecisionBlocks.tsx';
 import { edgeBlocks } from './EdgeBlocks.tsx';
 import { photoBlocks } from './PhotoBlocks.tsx';
 import { PlanBlock } from './PlanBlock.tsx';
-import { PointLine, pointsOf, ReadingLine } from './ReadingBlocks.tsx';
+import { isShapeApart, PointLine, pointsOf, ReadingLine, ShapeNote } from './ReadingBlocks.tsx';
 import type { SheetContent } from './sheet-content.ts';
 
 /** The job sheet from its plan to its photos: what the bench looks at first comes first. */
@@ -18,15 +18,18 @@ export function sheetBlocks(content: SheetContent): Block[] {
     plain('plan', () => <PlanBlock content={content} />),
     ...decisionBlocks(content),
     ...under('cautions', words.cautions, cautionBlocks(content)),
-    ...under('readings', words.readings, readingBlocks(content)),
+    ...under('readings', words.readings, [...shapeNote('readings', content), ...readingBlocks(content)]),
     ...under('edges', words.edges, edgeBlocks(content)),
     ...under('things', words.things, thingBlocks(content)),
-    ...under('points', words.points, pointBlocks(content)),
+    ...under('points', words.points, [...shapeNote('points', content), ...pointBlocks(content)]),
     ...under('answers', words.answers, answerBlocks(content)),
     ...under('notes', words.notes, noteBlocks(content)),
     ...under('photos', words.photos, photoBlocks(content)),
   ];
 }
+
+const shapeNote = (over: string, content: SheetContent): Block[] =>
+  isShapeApart(content) ? [{ ...plain(`shape of ${over}`, () => <ShapeNote content={content} />), keep: true }] : [];
 
 function readingBlocks({ job, piece }: SheetContent): Block[] {
   const engine = engineView(job, piece.id);

@@ -1,8 +1,9 @@
+import { shownPlaces } from '../../../core/check/index.ts';
 import type { SheetPiece } from '../../../core/job/index.ts';
 import { packetFileName, writeTable } from '../../../core/packet/index.ts';
 import { now } from '../../../device/clock.ts';
 import type { OpenJob } from '../../model/open-job.ts';
-import { adjustedPlaces } from '../../model/sureness.ts';
+import { engineView } from './engine-view.ts';
 
 /** What the bench can hand to other programs and people. */
 export type FileForm = 'svg' | 'dxf-in' | 'dxf-mm' | 'points' | 'fasteners' | 'readings';
@@ -20,11 +21,12 @@ export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm):
   const { sayDrawing } = await import('../../../text/drawing.ts');
   const { planOf } = await import('./plan-of.ts');
   const { sheet } = job;
-  const placesOf = (id: string) => sketchPiece(sheet, id, adjustedPlaces(job.pieces.get(id))).places;
+  const shapeOf = (id: string) => engineView(job, id);
+  const placesOf = (id: string) => sketchPiece(sheet, id, shownPlaces(shapeOf(id))).places;
   const base = packetFileName(sheet, { at: now() }).replace(/\.json$/, '');
   const file = (text: string, ending: string, type: string): MadeFile => ({ text, name: `${base}-${ending}`, type });
-  if (form === 'points') return file(pointsCsv(sheet, job.pieces, placesOf), 'points.csv', 'text/csv');
-  if (form === 'fasteners') return file(fastenersCsv(sheet, placesOf), 'fasteners.csv', 'text/csv');
+  if (form === 'points') return file(pointsCsv(sheet, { shapeOf, placesOf }), 'points.csv', 'text/csv');
+  if (form === 'fasteners') return file(fastenersCsv(sheet, { shapeOf, placesOf }), 'fasteners.csv', 'text/csv');
   if (form === 'readings') return file(writeTable(sheet), 'readings.csv', 'text/csv');
   const plan = planOf(job, piece.id);
   if (!plan) return null;

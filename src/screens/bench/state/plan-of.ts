@@ -1,30 +1,23 @@
+import { shownPlaces } from '../../../core/check/index.ts';
 import { sketchPiece } from '../../../core/cloth/index.ts';
 import { type Drawing, makePlan, stateOfPiece } from '../../../core/packet/drawing/index.ts';
 import { sayDrawing } from '../../../text/drawing.ts';
 import type { OpenJob } from '../../model/open-job.ts';
-import { adjustedPlaces } from '../../model/sureness.ts';
-import { placesOf } from '../drawing/scene.ts';
+import { readingTitle } from '../names.ts';
 import { engineView } from './engine-view.ts';
 
-/** A piece of the open job as it is drawn for files and in real size, from everything that was read; null where there is nothing to draw. */
-export function planOf({ sheet, pieces, entries }: OpenJob, piece: string): Drawing | null {
-  const judgement = pieces.get(piece);
-  const { places } = sketchPiece(sheet, piece, adjustedPlaces(judgement));
-  const adjusted = judgement?.adjustment.state === 'solved';
-  return makePlan({ sheet, piece, places, adjusted, of: stateOfPiece(entries, sheet, piece), words: sayDrawing() });
-}
-
-/** The same as the bench shows it: without a reading that does not fit, where the others fix the shape without it. */
-export function shownPlanOf(job: OpenJob, piece: string): Drawing | null {
-  const shown = engineView(job, piece);
-  if (!shown?.shown || shown.without.length === 0) return planOf(job, piece);
+/** A piece of the open job as it is drawn on paper and in files: the shape the bench shows; null where there is nothing to draw. */
+export function planOf(job: OpenJob, piece: string): Drawing | null {
   const { sheet, entries } = job;
-  const places = placesOf(sheet, piece, shown.shown);
+  const shape = engineView(job, piece);
+  const { solved: adjusted = false, bent = false, without = [] } = shape ?? {};
   return makePlan({
     sheet,
     piece,
-    places,
-    adjusted: shown.solved,
+    places: sketchPiece(sheet, piece, shownPlaces(shape)).places,
+    adjusted,
+    bent,
+    without: without.map((id) => readingTitle(sheet, id)),
     of: stateOfPiece(entries, sheet, piece),
     words: sayDrawing(),
   });
