@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { type JobRequest, linkAddress, writeLink } from '../../src/core/packet/link/index.ts';
 import { expectAccessible } from './support/accessible.ts';
@@ -168,8 +168,9 @@ test('an owner whom a shop asked reads who asks, leaves a slip in the practice a
     await page.waitForURL(/#\/job\/.+\/.+\/.+/);
     for (const step of ['W1-P1', 'edge-whole', 'edge', 'photo-bow']) {
       await phone.open(`${piece}/${step}`);
-      await page.getByTestId('enter').waitFor();
+      await page.getByRole('button', { name: 'Understood' }).or(page.getByTestId('enter')).waitFor();
       await owner.understandCautions();
+      await page.getByTestId('enter').waitFor();
       await looked(page, `look-${step}`);
       await page.locator('.step-read').evaluate((element) => element.scrollTo(0, 10_000));
       await shot(page, `owner-look-${step}-end`);
@@ -215,6 +216,53 @@ test('an owner is told one number everywhere, and why it changed', async () => {
     await page.getByRole('heading', { name: '0 of 12 measurements' }).waitFor();
     await owner.tap('More about this job');
     await page.getByText('0 of 12 measurements', { exact: true }).first().waitFor();
+  });
+});
+
+async function boxOf(element: Locator): Promise<{ height: number }> {
+  const box = await element.boundingBox();
+  if (!box) throw new Error('it is not on the screen');
+  return box;
+}
+
+/** How much of an element can be seen where it stands, px of its height. */
+const seen = (page: Page, selector: string): Promise<number> =>
+  page.evaluate((wanted) => {
+    const frame = document.querySelector('.step-read')?.getBoundingClientRect();
+    const box = document.querySelector(wanted)?.getBoundingClientRect();
+    if (!frame || !box) return 0;
+    return Math.max(0, Math.min(frame.bottom, box.bottom) - Math.max(frame.top, box.top));
+  }, selector);
+
+test('a caution is read in full before the step, and then leaves the room to what is done', async () => {
+  await withPhone(app.url, { screen: 'small' }, async (phone) => {
+    const { page } = phone;
+    const owner = await begun(phone);
+    for (let at = 1; at < 5; at += 1) await owner.tap('Next');
+    await owner.tap('Start measuring');
+    await page.waitForURL(/\/over$/);
+    const piece = new URL(page.url()).hash.split('/').slice(0, 4).join('/');
+    await phone.open(`${piece}/A-B`);
+    await page.getByText('how people fall').waitFor();
+    expect(await page.getByTestId('enter').count()).toBe(0);
+    expect(await page.locator('.drawing').count()).toBe(0);
+    await looked(page, 'caution-first');
+    await owner.tap('Understood');
+    await page.getByTestId('enter').waitFor();
+    const line = page.locator('.caution-line');
+    expect((await boxOf(line)).height).toBeLessThan(50);
+    await shot(page, 'owner-caution-look');
+    await page.getByTestId('enter').tap();
+    await page.getByTestId('next').waitFor();
+    expect((await boxOf(line)).height).toBeLessThan(50);
+    const drawing = page.locator('.step-drawing .drawing');
+    // All of it, but for a hair.
+    expect(await seen(page, '.step-drawing .drawing')).toBeGreaterThan((await boxOf(drawing)).height - 8);
+    expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(640);
+    await looked(page, 'caution-type');
+    await line.locator('summary').tap();
+    expect((await boxOf(line)).height).toBeGreaterThan(100);
+    await shot(page, 'owner-caution-open');
   });
 });
 

@@ -147,7 +147,7 @@ export function StepWords({ job, step, again }: Props & { again: (() => void) | 
   return (
     <>
       {again && (
-        <button type="button" class="button plain" onClick={again}>
+        <button type="button" class="button plain how-again" onClick={again}>
           {sayOwner().look.again}
         </button>
       )}

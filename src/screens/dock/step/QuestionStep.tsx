@@ -37,7 +37,18 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
   const named = (choice: string): string =>
     words?.choices[choice] ?? (choice === 'could-not-tell' ? sayGuide().couldNotTell : choice);
   return (
-    <StepLayout foot={<div class="row spread">{moves}</div>}>
+    <StepLayout
+      foot={
+        <>
+          <div class="row spread">{moves}</div>
+          {question.choice !== null && (
+            <button type="button" class="button main wide" onClick={() => void goOn()}>
+              {conflicts.length > 0 ? say().dock.step.goOnAnyway : say().dock.step.goOn}
+            </button>
+          )}
+        </>
+      }
+    >
       {head}
       <div class="strip" role="status" aria-live="polite">
         {conflicts.map((finding) => (
@@ -72,11 +83,6 @@ export function QuestionStep({ job, piece, step, onward, head, moves }: StepProp
         <a class="button wide" href={routeHash({ at: 'things', job: job.id, piece, thing: null })}>
           {say().dock.walk.things(job.sheet.obstructions.filter((thing) => thing.piece === piece).length)}
         </a>
-      )}
-      {question.choice !== null && (
-        <button type="button" class="button main" onClick={() => void goOn()}>
-          {conflicts.length > 0 ? say().dock.step.goOnAnyway : say().dock.step.goOn}
-        </button>
       )}
     </StepLayout>
   );

@@ -8,7 +8,7 @@ import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { FindingLine } from '../../parts/FindingLine.tsx';
 import { Banner } from '../../parts/marks.tsx';
 import { runWords } from '../step-words.ts';
-import { CautionNote } from './CautionNote.tsx';
+import { CautionFirst, CautionNote, notUnderstood } from './CautionNote.tsx';
 import { EdgeAsk, EdgeFacts, Splits } from './edge/EdgeAsk.tsx';
 import { askedNext, isCounted, isScrewed, isTaped, lineOf, type Part, partAt, partsOf } from './edge/edge-view.ts';
 import { FastenerList, FastenerPad, useFasteners } from './edge/FastenerRows.tsx';
@@ -55,7 +55,7 @@ interface Props extends StepProps<'run'> {
   onWithout: () => void;
 }
 
-function EdgeStep({ job, piece, step, onward, head, moves, parts, part, onPick, onWithout }: Props) {
+function EdgeStep({ job, piece, step, onward, head, moves, led, parts, part, onPick, onWithout }: Props) {
   const { run } = step;
   const { sheet } = job;
   const line = lineOf(sheet, run);
@@ -65,6 +65,8 @@ function EdgeStep({ job, piece, step, onward, head, moves, parts, part, onPick, 
   // Once fasteners come in, the latest of them stand where the drawing was.
   const begun = taping && fasteners.rows.length > 0;
   const drills = part.stretch.presence === 'planned' && isScrewed(part.stretch) && !step.cautions.includes('drilling');
+  const careful = led && drills ? notUnderstood(['drilling']) : [];
+  if (careful.length > 0) return <CautionFirst cautions={careful} moves={moves} />;
   const tabs = <StretchTabs parts={parts} at={part} onPick={onPick} />;
   return (
     <StepLayout

@@ -10,6 +10,7 @@ import { store } from '../../model/services.ts';
 import { Later } from '../../parts/Later.tsx';
 import { TopBar } from '../../parts/TopBar.tsx';
 import { photosAt } from '../step-words.ts';
+import { CautionFirst, notUnderstood } from './CautionNote.tsx';
 import { QuestionStep } from './QuestionStep.tsx';
 import { ReadingStep } from './ReadingStep.tsx';
 import { StepHead } from './StepHead.tsx';
@@ -65,11 +66,14 @@ export function StepScreen({ job, piece, stepKey, photos, led }: Props) {
     ) : (
       <Moves {...{ job, piece, step, beside: aside }} />
     );
+  const careful = led ? notUnderstood(step.cautions) : [];
   const common = { job, piece, step: asks, head, moves, look };
   return (
     <div class="page step">
       <StepTop {...{ job, piece, steps, at, look, led }} />
-      {First ? (
+      {careful.length > 0 ? (
+        <CautionFirst cautions={careful} moves={moves} />
+      ) : First ? (
         <First key={`first ${step.key}`} {...common} enter={() => enter(step.key)} />
       ) : (
         <StepBody key={step.key} {...common} led={led} onward={onward} />
