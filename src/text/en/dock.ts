@@ -94,6 +94,7 @@ export const dock = {
     struck: (reason: string) => `struck out: ${reason}`,
     takes: 'Read so far',
     askedAgain: 'The shop asks again',
+    askedFirst: 'The shop asks',
     expected: 'Type what the tape says.',
     asFor: (piece: string, answer: string) => `As for ${piece}: ${answer}`,
     ownWords: 'In your own words, if you like',

@@ -97,6 +97,7 @@ export const dock: typeof english.dock = {
     struck: (reason: string) => `tachado: ${reason}`,
     takes: 'Leído hasta ahora',
     askedAgain: 'El taller lo vuelve a pedir',
+    askedFirst: 'El taller lo pide',
     expected: 'Escriba lo que marca la cinta.',
     asFor: (piece: string, answer: string) => `Como en ${piece}: ${answer}`,
     ownWords: 'Con sus palabras, si quiere',

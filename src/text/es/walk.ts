@@ -14,6 +14,7 @@ export const walk: typeof english.walk = {
     nothingToDo: (names: readonly string[]) => `${listed(names)}: aquí no hay nada que hacer.`,
     pleaseAt: (names: readonly string[]) =>
       `${listed(names)}: por favor, mire otra vez la cinta y escriba lo que dice.`,
+    firstAt: (names: readonly string[]) => `${listed(names)}: por favor, mídala y escriba lo que dice la cinta.`,
     onceMore: (names: readonly string[]) => `${names[0] ?? ''}: léala una vez más, por favor.`,
     toShop: (names: readonly string[]) =>
       `${names[0] ?? ''}: las lecturas no coinciden. El taller le preguntará por ella.`,

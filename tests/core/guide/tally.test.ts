@@ -44,7 +44,8 @@ describe('what an owner is told is done', () => {
     const before = tally(measured).measurements;
     const piece = measured.piece.id;
     const item = { on: 'reading' as const, id: measured.reading('A-B'), note: '' };
-    measured.job.add('piece.ask', { piece, note: 'Please once more.', items: [item] });
+    measured.job.add('ask.again', { piece, note: 'Please once more.', items: [item] });
+    expect(measured.job.sheet().asks.flatMap(({ items }) => items.map(({ open }) => open))).toEqual([true]);
     expect(tally(measured).measurements).toEqual(before);
     const without = new Measured(shade, { who: owner, open: ['h-D'] });
     without.job.add('reading.answer', { reading: without.reading('h-D'), answer: 'could-not', reason: 'Too far out' });
