@@ -1,6 +1,8 @@
 import { copyFileSync, readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { codeInText, readLink, requestEntries } from '../../src/core/packet/link/index.ts';
+import { drawQr } from '../../src/screens/bench/link/qr.ts';
 import { expectAccessible } from './support/accessible.ts';
 import { type App, startApp } from './support/app.ts';
 import { Installer } from './support/dock.ts';
@@ -51,6 +53,42 @@ async function send(phone: Phone, name: string): Promise<{ path: string; logbook
   return { path: kept, logbook: JSON.parse(readFileSync(kept, 'utf8')).logbook };
 }
 
+const isInSight = (part: Element): boolean => {
+  const { top, bottom } = part.getBoundingClientRect();
+  return top >= 0 && bottom <= innerHeight;
+};
+
+/** The code is no wider than a hand, and every one of its modules stands on the screen as it should. */
+async function expectReadable(page: Page, address: string): Promise<void> {
+  const code = page.locator('.qr > svg');
+  const box = await code.boundingBox();
+  expect(box?.width).toBeGreaterThan(270);
+  expect(box?.width).toBeLessThanOrEqual(280);
+  const drawing = drawQr(address);
+  if (!drawing) throw new Error('no code');
+  const { side } = drawing;
+  const png = (await code.screenshot()).toString('base64');
+  const black = await page.evaluate(
+    async ({ png, side }) => {
+      const bytes = Uint8Array.from(atob(png), (sign) => sign.charCodeAt(0));
+      const image = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+      const canvas = document.createElement('canvas');
+      [canvas.width, canvas.height] = [image.width, image.height];
+      const context = canvas.getContext('2d');
+      context?.drawImage(image, 0, 0);
+      return Array.from({ length: side * side }, (_, i) => {
+        const [x, y] = [i % side, Math.floor(i / side)].map((at) => ((at + 0.5) * image.width) / side);
+        return (context?.getImageData(Math.floor(x ?? 0), Math.floor(y ?? 0), 1, 1).data[0] ?? 0) < 128;
+      });
+    },
+    { png, side },
+  );
+  const meant = new Set<number>();
+  for (const [, x, y, width] of drawing.path.matchAll(/M(\d+) (\d+)h(\d+)v1/g))
+    for (let i = 0; i < Number(width); i += 1) meant.add(Number(y) * side + Number(x) + i);
+  expect(black.flatMap((isBlack, i) => (isBlack === meant.has(i) ? [] : [i]))).toEqual([]);
+}
+
 test('the shop asks an owner to measure, and gets a link, a code and a message', async () => {
   await withPhone(app.url, { profile: atShop, screen: 'desk', colorScheme: 'dark' }, async (phone) => {
     const { page } = phone;
@@ -58,6 +96,18 @@ test('the shop asks an owner to measure, and gets a link, a code and a message',
     await page.getByRole('link', { name: 'Ask an owner to measure' }).click();
     await page.getByTestId('make-link').click();
     await page.getByText('Choose at least one piece').waitFor();
+    await page.waitForTimeout(300);
+    await shot(page, 'link-ask-no-piece');
+    const gap = await page.evaluate(() => {
+      const list = document.querySelector('.wanted-pieces');
+      const [said, first] = [list?.querySelector('.banner'), list?.querySelector('input')];
+      return (first?.getBoundingClientRect().top ?? 0) - (said?.getBoundingClientRect().bottom ?? 0);
+    });
+    // Right above the list, which is in sight and ready to be ticked.
+    expect(gap).toBeGreaterThanOrEqual(0);
+    expect(gap).toBeLessThan(40);
+    expect(await page.locator('.wanted-pieces .banner').evaluate(isInSight)).toBe(true);
+    expect(await page.evaluate(() => document.activeElement?.getAttribute('type'))).toBe('checkbox');
     await page.getByRole('checkbox', { name: 'Tension shade' }).check();
     await page.getByText('What you know already').click();
     await page.getByRole('combobox', { name: 'What does the shade cover?' }).selectOption('foredeck');
@@ -82,11 +132,31 @@ test('the shop asks an owner to measure, and gets a link, a code and a message',
     expect(new URL(passed.request).search).toBe('');
     await shot(page, 'link-asked-desk');
     await expectAccessible(page);
+    await expectReadable(page, passed.request);
     await page.setViewportSize({ width: 390, height: 844 });
+    await expectReadable(page, passed.request);
+    expect(await page.getByTestId('fine-code').count()).toBe(0);
     await shot(page, 'link-asked-narrow', { fullPage: true });
     await page.getByRole('link', { name: 'Back' }).click();
     await page.getByText('Asked for, nothing measured yet').waitFor();
     await shot(page, 'link-inbox-asked', { fullPage: true });
+  });
+});
+
+test('a request with much in it has a code so fine that the shop is told to send the link', async () => {
+  await withPhone(app.url, { colorScheme: 'dark' }, async (phone) => {
+    const { page } = phone;
+    await phone.open('#/bench');
+    await page.getByRole('link', { name: 'Ask an owner to measure' }).tap();
+    await page.getByRole('checkbox', { name: 'Tension shade' }).check();
+    const words = Array.from({ length: 62 }, (_, i) => ((i * 7919 + 3) ** 2).toString(36)).join(' ');
+    await page.getByRole('textbox', { name: 'A note for them' }).fill(words);
+    await page.getByTestId('make-link').tap();
+    await page.getByTestId('fine-code').getByText('send the link instead').waitFor();
+    await expectReadable(page, await linkOf(page));
+    await page.getByTestId('fine-code').scrollIntoViewIfNeeded();
+    await shot(page, 'link-fine-code');
+    await expectAccessible(page);
   });
 });
 

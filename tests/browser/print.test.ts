@@ -64,6 +64,16 @@ describe.runIf(canReadPdf)('the job sheet', () => {
       const { page } = phone;
       await demo(phone);
       await page.getByRole('button', { name: new RegExp(`^${piece}`) }).click();
+      if (flat) {
+        // Said where it would be offered, before anybody goes there.
+        await page
+          .getByTestId('real-size')
+          .getByText(/takes \d+ sheets of US Letter, and more than 60/)
+          .waitFor();
+        await page.getByTestId('real-size').scrollIntoViewIfNeeded();
+        await shot(page, 'real-size-refused');
+      }
+      expect(await page.getByRole('link', { name: 'Print in real size' }).count()).toBe(0);
       await page.getByRole('link', { name: 'Print the job sheet' }).click();
       await page.locator('.paper-page').first().waitFor();
       await shot(page, `sheet-${flat}`);
@@ -90,7 +100,7 @@ describe.runIf(canReadPdf)('the job sheet', () => {
           expect(all).toContain(said);
       }
       await page.evaluate(() => location.replace(location.hash.replace('/sheet/', '/tiles/')));
-      const why = flat ? /takes \d+ sheets of this paper/ : /This piece is not flat/;
+      const why = flat ? /takes \d+ sheets of US Letter/ : /This piece is not flat/;
       await page.getByText(why).waitFor();
       expect(await page.getByTestId('print').count()).toBe(0);
     });
@@ -161,10 +171,15 @@ describe.runIf(canReadPdf)('a flat piece in real size', () => {
     await withPhone(app.url, { screen: 'desk' }, async (phone) => {
       const { page } = phone;
       await lid(phone, LID.replace(/,15,/g, ',30,').replace(/,20,/g, ',40,').replace(/,25,/g, ',50,'));
-      await page.getByRole('link', { name: 'Print in real size' }).click();
+      const offered = page.getByRole('link', { name: 'Print in real size' });
+      const before = await offered.innerText();
+      await offered.scrollIntoViewIfNeeded();
+      await shot(page, 'real-size-offered');
+      await offered.click();
       const said = await page.getByTestId('sheets').innerText();
       const count = Number(/\d+/.exec(said)?.[0]);
       expect(count).toBeGreaterThan(12);
+      expect(before).toContain(`${count} sheets`);
       expect(await page.locator('.paper-page').count()).toBe(0);
       await page.getByTestId('show-all').click();
       await page.getByTestId('print').waitFor();

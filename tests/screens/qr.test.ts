@@ -40,6 +40,13 @@ describe('the code of a link', () => {
     expect([isFinder(4, 4), isFinder(far, 4), isFinder(4, far), isFinder(far, far)]).toEqual([true, true, true, false]);
   });
 
+  it('is said to be fine where a module is smaller than three pixels at the size it is shown', () => {
+    // Versions 17 and 18 with the lowest correction hold 644 and 718 bytes (ISO/IEC 18004, table 7; from memory).
+    expect(drawQr(text)?.fine).toBe(false);
+    expect(drawQr('a'.repeat(644))).toMatchObject({ side: 85 + 8, fine: false });
+    expect(drawQr('a'.repeat(645))).toMatchObject({ side: 89 + 8, fine: true });
+  });
+
   it('is not drawn where it would be too fine to be read', () => {
     // Version 20 with the lowest correction holds 858 bytes (ISO/IEC 18004, table 7; from memory).
     expect(drawQr('a'.repeat(858))?.side).toBe(97 + 8);

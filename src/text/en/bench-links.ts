@@ -35,6 +35,8 @@ export const benchLinks = {
   },
   code: 'Code that holds the link',
   codeHow: 'Point the camera of the phone at it.',
+  fineCode:
+    'This code is very fine, and not every phone can read it off a screen. Where it does not, send the link instead.',
   noCode: 'This link is too long for a code that a phone can read. Send the message, or the packet file.',
   tooMuch: 'This is too much for a link. Send the packet file instead.',
   long: 'This link is long, and some programs cut such links off. A link that was cut off is refused; then send the packet file.',

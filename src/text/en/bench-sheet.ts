@@ -9,7 +9,7 @@ export const benchSheet = {
   papers: { a4: 'A4', letter: 'US Letter' },
   print: 'Print',
   making: 'Making the sheet…',
-  toTiles: 'Print in real size instead',
+  toTiles: (sheets: number) => `Print in real size instead: ${sheets === 1 ? '1 sheet' : `${sheets} sheets`}`,
   toSheet: 'Job sheet instead',
   sheets: (count: number) =>
     count === 1 ? '1 sheet, and one that says how to use it.' : `${count} sheets, and one that says how to tape them.`,

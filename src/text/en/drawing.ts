@@ -37,6 +37,8 @@ export const drawing: DrawingWords = {
       : `Scale ${system === 'imperial' ? `${inchesToTheFoot(ratio)} (1:${ratio})` : `1:${ratio}`}`,
 };
 
+const PAPERS = { a4: 'A4', letter: 'US Letter' } as const;
+
 /** What stands on the sheets of a piece printed in real size. */
 export const tiles: TileWords = {
   howTo: 'Real size',
@@ -60,7 +62,7 @@ export const tiles: TileWords = {
       case 'no-outline':
         return 'This piece has no closed outline to print.';
       case 'too-many':
-        return `In real size it takes ${refusal.count} sheets of this paper, and more than ${MOST_TILES} are not offered. Use the DXF with a plotter, or send it out.`;
+        return `In real size it takes ${refusal.count} sheets of ${PAPERS[refusal.paper]}, and more than ${MOST_TILES} are not offered. Use the DXF with a plotter, or send it out.`;
     }
   },
 };

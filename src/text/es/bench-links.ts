@@ -37,6 +37,7 @@ export const benchLinks: typeof english.benchLinks = {
   },
   code: 'Código que lleva el enlace',
   codeHow: 'Apúntele con la cámara del teléfono.',
+  fineCode: 'Este código es muy fino y no todos los teléfonos lo leen en una pantalla. Si no se lee, envíe el enlace.',
   noCode:
     'Este enlace es demasiado largo para un código que un teléfono pueda leer. Envíe el mensaje, o el archivo de paquete.',
   tooMuch: 'Esto es demasiado para un enlace. Envíe el archivo de paquete.',

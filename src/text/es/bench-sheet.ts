@@ -11,7 +11,7 @@ export const benchSheet: typeof english.benchSheet = {
   papers: { a4: 'A4', letter: 'Carta' },
   print: 'Imprimir',
   making: 'Preparando la hoja…',
-  toTiles: 'Imprimir en tamaño real',
+  toTiles: (sheets: number) => `Imprimir en tamaño real: ${sheets === 1 ? '1 hoja' : `${sheets} hojas`}`,
   toSheet: 'Ver la hoja del trabajo',
   sheets: (count: number) =>
     count === 1 ? '1 hoja, y otra que dice cómo usarla.' : `${count} hojas, y una que dice cómo pegarlas.`,

@@ -37,6 +37,8 @@ export const drawing: DrawingWords = {
       : `Escala ${system === 'imperial' ? `${inchesToTheFoot(ratio)} (1:${ratio})` : `1:${ratio}`}`,
 };
 
+const PAPERS = { a4: 'A4', letter: 'carta' } as const;
+
 /** What stands on the sheets of a piece printed in real size. */
 export const tiles: TileWords = {
   howTo: 'Tamaño real',
@@ -60,7 +62,7 @@ export const tiles: TileWords = {
       case 'no-outline':
         return 'Esta pieza no tiene un contorno cerrado que imprimir.';
       case 'too-many':
-        return `En tamaño real ocupa ${refusal.count} hojas de este papel, y no se ofrecen más de ${MOST_TILES}. Use el DXF con un trazador, o mándelo imprimir.`;
+        return `En tamaño real ocupa ${refusal.count} hojas ${PAPERS[refusal.paper]}, y no se ofrecen más de ${MOST_TILES}. Use el DXF con un trazador, o mándelo imprimir.`;
     }
   },
 };

@@ -34,7 +34,7 @@ export function tilesFor(drawing: Drawing, paper: Paper): TilesOffer {
   const tiling = tilesOf(allowance.length > 0 ? allowance : closed('OUTLINE'), paper);
   if (!tiling) return { ok: false, why: 'no-outline' };
   const count = tiling.tiles.length;
-  return count > MOST_TILES ? { ok: false, why: 'too-many', count } : { ok: true, tiling };
+  return count > MOST_TILES ? { ok: false, why: 'too-many', count, paper } : { ok: true, tiling };
 }
 
 /** In real size: what was taped is in the table, and would lie between the lines to cut. */

@@ -16,7 +16,7 @@ export const MOST_TILES = 60;
 /** Why a piece is not put on sheets. not-flat: a plan of it is no pattern. no-shape: the readings do not fix it. no-outline: nothing to go round. */
 export type TilesRefusal =
   | { readonly why: 'not-flat' | 'no-shape' | 'no-outline' }
-  | { readonly why: 'too-many'; readonly count: number };
+  | { readonly why: 'too-many'; readonly count: number; readonly paper: Paper };
 
 /** A registration mark: the same number and place on every tile that shows it. */
 export interface TileMark {

@@ -3,8 +3,8 @@ import { linkAddress } from '../../../core/packet/link/index.ts';
 import { canShareText, copyText, shareText } from '../../../device/share-text.ts';
 import { sayBenchLinks } from '../../../text/bench-links.ts';
 import { reachOf } from '../../model/reach.ts';
-import { Banner } from '../../parts/marks.tsx';
-import { drawQr } from './qr.ts';
+import { Banner, StateMark } from '../../parts/marks.tsx';
+import { drawQr, MOST_PX } from './qr.ts';
 import './link-out.css';
 
 /** Longer than this, programs that carry messages are known to cut an address off. Common practice, no source; characters. */
@@ -40,12 +40,17 @@ function Code({ address }: { address: string }) {
   const code = drawQr(address);
   if (!code) return <p class="quiet">{words.noCode}</p>;
   return (
-    <figure class="qr">
+    <figure class="qr" style={{ maxInlineSize: `${MOST_PX}px` }}>
       <svg viewBox={`0 0 ${code.side} ${code.side}`} role="img" aria-label={words.code} shape-rendering="crispEdges">
         <rect width={code.side} height={code.side} fill="#ffffff" />
         <path d={code.path} fill="#000000" />
       </svg>
       <figcaption class="small quiet">{words.codeHow}</figcaption>
+      {code.fine && (
+        <p class="small" data-testid="fine-code">
+          <StateMark mark="doubt">{words.fineCode}</StateMark>
+        </p>
+      )}
     </figure>
   );
 }

@@ -60,12 +60,12 @@ export function AskToMeasure() {
           void make();
         }}
       >
-        <WantedPieces wanted={wanted} onChange={choose} />
+        <WantedPieces wanted={wanted} onChange={choose} missing={fault === 'no-piece'} />
         <WhoAndWhat form={form} change={change} />
         <UnitsField value={chosen} onChange={setChosen} />
         <FromTheShop form={form} change={change} />
         {Object.keys(shop.value?.rules ?? {}).length > 0 && <p class="small quiet">{words.limits}</p>}
-        {fault && <Banner tone="stop">{fault === 'no-piece' ? words.noPiece : words.notSaved}</Banner>}
+        {fault === 'not-saved' && <Banner tone="stop">{words.notSaved}</Banner>}
         <button type="submit" class="button main wide" data-testid="make-link">
           {words.make}
         </button>

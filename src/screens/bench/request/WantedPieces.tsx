@@ -1,23 +1,33 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Guide } from '../../../core/guide/index.ts';
 import { guides } from '../../../core/guide/pieces/index.ts';
 import { sayBenchLinks } from '../../../text/bench-links.ts';
 import { loadPieceWords, pieceWords } from '../../../text/guides.ts';
 import { say } from '../../../text/index.ts';
+import { Banner } from '../../parts/marks.tsx';
 import { answered, questionsOf, ticked, type Wanted } from './wanted.ts';
 
 interface Props {
   wanted: Wanted;
   onChange: (wanted: Wanted) => void;
+  /** Somebody went on without choosing any. */
+  missing: boolean;
 }
 
 /** Which pieces are to be measured, and what the shop knows of them already. */
-export function WantedPieces({ wanted, onChange }: Props) {
+export function WantedPieces({ wanted, onChange, missing }: Props) {
+  const list = useRef<HTMLFieldSetElement>(null);
   const [, shown] = useState(false);
   useEffect(() => void loadPieceWords(guides.map(({ kind }) => kind)).then(() => shown(true)), []);
+  useEffect(() => {
+    if (!missing) return;
+    list.current?.scrollIntoView({ block: 'nearest' });
+    list.current?.querySelector('input')?.focus();
+  }, [missing]);
   return (
-    <fieldset class="wanted-pieces stack">
+    <fieldset class="wanted-pieces stack" ref={list} aria-invalid={missing}>
       <legend>{sayBenchLinks().pieces}</legend>
+      {missing && <Banner tone="stop">{sayBenchLinks().noPiece}</Banner>}
       {guides.map((guide) => {
         const answers = wanted.get(guide.kind);
         return (
@@ -38,7 +48,7 @@ export function WantedPieces({ wanted, onChange }: Props) {
   );
 }
 
-function KnownAlready(props: Props & { guide: Guide; answers: Readonly<Record<string, string>> }) {
+function KnownAlready(props: Omit<Props, 'missing'> & { guide: Guide; answers: Readonly<Record<string, string>> }) {
   const { guide, answers, wanted, onChange } = props;
   const words = sayBenchLinks();
   const asked = pieceWords(guide.kind)?.questions ?? {};

@@ -1,16 +1,18 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { SheetPiece } from '../../../core/job/index.ts';
 import { saveText } from '../../../device/share.ts';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
 import { routeHash } from '../../model/route.ts';
 import { type FileForm, makeFile } from '../state/drawing-files.ts';
+import { type RealSize, realSizeOf } from '../state/real-size.ts';
 import { Section } from './Section.tsx';
 
 /** Drawings and lists for other programs and people, as the piece stands now. */
 export function DrawingsSection({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
   const [said, setSaid] = useState('');
   const words = sayBench().drawings;
+  const size = useRealSize(job, piece);
   const save = async (form: FileForm): Promise<void> => {
     const made = await makeFile(job, piece, form);
     if (!made) setSaid(words.nothing);
@@ -30,12 +32,17 @@ export function DrawingsSection({ job, piece }: { job: OpenJob; piece: SheetPiec
         <a class="button" href={routeHash({ at: 'print', job: job.id, piece: piece.id, as: 'sheet' })}>
           {words.sheet}
         </a>
-        {piece.flat && (
+        {size && 'sheets' in size && (
           <a class="button" href={routeHash({ at: 'print', job: job.id, piece: piece.id, as: 'tiles' })}>
-            {words.tiles}
+            {words.tiles(size.sheets)}
           </a>
         )}
       </div>
+      {size && (
+        <p class="small" data-testid="real-size">
+          {'sheets' in size ? words.tilesOf(size.paper) : size.refused}
+        </p>
+      )}
       <p class="small">{words.how}</p>
       {!piece.flat && <p>{words.notFlat}</p>}
       <div class="row">
@@ -50,4 +57,22 @@ export function DrawingsSection({ job, piece }: { job: OpenJob; piece: SheetPiec
       </p>
     </Section>
   );
+}
+
+/** What a flat piece takes in real size; null of any other, and until that is worked out. */
+function useRealSize(job: OpenJob, { id, flat }: SheetPiece): RealSize | null {
+  const [made, setMade] = useState<{ of: string; size: RealSize | null } | null>(null);
+  useEffect(() => {
+    let isOver = false;
+    if (flat && job.judged)
+      void realSizeOf(job, id)
+        .catch(() => null)
+        .then((size) => {
+          if (!isOver) setMade({ of: id, size });
+        });
+    return () => {
+      isOver = true;
+    };
+  }, [job, id, flat]);
+  return made?.of === id ? made.size : null;
 }
