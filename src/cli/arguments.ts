@@ -4,7 +4,7 @@ import type { Paper } from '../core/packet/drawing/index.ts';
 export type Command = 'adjust' | 'check' | 'convert' | 'draw' | 'table';
 
 /** What `draw` writes. */
-export const DRAWN_AS = ['svg', 'dxf', 'points', 'fasteners', 'tiles'] as const;
+export const DRAWN_AS = ['svg', 'dxf', 'points', 'fasteners', 'fittings', 'tiles'] as const;
 export type DrawnAs = (typeof DRAWN_AS)[number];
 
 export interface Call {

@@ -5,6 +5,7 @@ import {
   type Drawing,
   dxfOf,
   fastenersCsv,
+  fittingsCsv,
   makePlan,
   pointsCsv,
   stateOfPiece,
@@ -34,6 +35,7 @@ export function drawn({ sheet, entries }: { sheet: Sheet; entries: readonly Entr
     sketchPiece(sheet, piece, shownPlaces(shapeOf(piece))).places;
   if (call.as === 'points') return one(pointsCsv(sheet, { shapeOf, placesOf }));
   if (call.as === 'fasteners') return one(fastenersCsv(sheet, { shapeOf, placesOf }));
+  if (call.as === 'fittings') return one(fittingsCsv(sheet));
   const named = sheet.pieces.filter(({ name }) => call.piece === null || name === call.piece);
   const [piece, ...others] = named;
   if (!piece || others.length > 0) return { ok: false, message: whichPiece(sheet, call.piece) };

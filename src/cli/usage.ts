@@ -3,7 +3,7 @@ import type { PacketRefusal, RowRefusal, TableReading } from '../core/packet/ind
 export const USAGE = `Usage:
   tapetrue check FILE                what is missing, impossible or doubtful, as JSON
   tapetrue adjust FILE [--json]      where the points lie, how sure, which readings do not fit, what to tape next
-  tapetrue draw FILE [--as FORM]     a piece to scale, or its points or fasteners as a list
+  tapetrue draw FILE [--as FORM]     a piece to scale, or its points, fasteners or what was noted at the fitting as a list
   tapetrue convert TABLE [options]   a readings table (CSV) as a packet
   tapetrue table FILE                the readings of a packet as CSV
   tapetrue --help
@@ -21,7 +21,8 @@ Option of adjust:
   --json          everything, for a program; without it a plain table
 
 Options of draw:
-  --as FORM       svg (real size), dxf, points (CSV), fasteners (CSV) or tiles (real size, an SVG a sheet); default svg
+  --as FORM       svg (real size), dxf, tiles (real size, an SVG a sheet), or a list of points, fasteners or fittings (CSV);
+                  default svg
   --piece TEXT    the name of the piece, where a job has more than one (svg, dxf, tiles)
   --paper PAPER   a4 or letter, for tiles (default: letter); their names begin as --out says
   --units in|mm   the unit of a DXF file (default: in)

@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { check } from '../../src/core/check/index.ts';
+import { buildPacket } from '../../src/core/packet/index.ts';
+import { MADE, Scribe, triangle } from '../core/packet/sample.ts';
 import { call } from './world.ts';
 
 const FLAT = [
@@ -67,6 +70,22 @@ describe('draw', () => {
     const { out } = await call('draw dir/file.csv --as points', FLAT);
     expect(out.split('\r\n').filter((line) => line.startsWith('lid,'))).toHaveLength(4);
     expect((await call('draw dir/file.csv --as fasteners', FLAT)).out).toMatch(/^piece,edge,number/);
+  });
+
+  it('lists what was noted at the fitting, out of a packet', async () => {
+    const scribe = new Scribe();
+    scribe.add('job.open', { name: 'A job', system: 'imperial', fraction: 16 });
+    const piece = triangle(scribe.newId);
+    scribe.add('piece.add', piece);
+    scribe.add('fitting.note', { piece: piece.id, where: null, change: -10, text: '-10 mm', why: '=slack' });
+    const packet = JSON.stringify(
+      buildPacket({ entries: scribe.entries, made: MADE, photos: [], check: (sheet) => check(sheet) }),
+    );
+    const { code, out } = await call('draw - --as fittings', '', packet);
+    expect(code).toBe(0);
+    expect(out.split('\r\n')[0]).toBe('piece,on,place,change mm,change,why,from boat,noted by,role,at');
+    expect(out.split('\r\n')[1]).toContain(",piece,,-10,'-10 mm,'=slack,,");
+    expect((await call('draw dir/file.csv --as fittings', FLAT)).out.split('\r\n')).toHaveLength(2);
   });
 
   it('writes a flat piece in real size on sheets, an SVG of the very size of the paper each', async () => {

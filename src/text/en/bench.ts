@@ -20,6 +20,7 @@ export const bench = {
     points: 'Points (CSV)',
     fasteners: 'Fasteners (CSV)',
     readings: 'Readings (CSV)',
+    fittings: 'Fitting notes (CSV)',
     saved: (name: string) => `Saved among your downloads: ${name}`,
     failed: 'This browser refused to save the file.',
     nothing: 'There is nothing to draw yet.',

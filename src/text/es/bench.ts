@@ -21,6 +21,7 @@ export const bench: typeof english.bench = {
     points: 'Puntos (CSV)',
     fasteners: 'Sujetadores (CSV)',
     readings: 'Lecturas (CSV)',
+    fittings: 'Notas de la prueba (CSV)',
     saved: (name: string) => `Guardado entre sus descargas: ${name}`,
     failed: 'Este navegador no quiso guardar el archivo.',
     nothing: 'Todavía no hay nada que dibujar.',

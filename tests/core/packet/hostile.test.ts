@@ -8,7 +8,14 @@ import { judge, shownPlaces, shownShape } from '../../../src/core/check/index.ts
 import { sketchPiece } from '../../../src/core/cloth/index.ts';
 import { fold } from '../../../src/core/job/index.ts';
 import { parseCsv } from '../../../src/core/packet/csv.ts';
-import { dxfOf, fastenersCsv, makePlan, pointsCsv, svgOf } from '../../../src/core/packet/drawing/index.ts';
+import {
+  dxfOf,
+  fastenersCsv,
+  fittingsCsv,
+  makePlan,
+  pointsCsv,
+  svgOf,
+} from '../../../src/core/packet/drawing/index.ts';
 import { buildPacket, packetFileName, readPacket, writeTable } from '../../../src/core/packet/index.ts';
 import { drawing as words } from '../../../src/text/en/drawing.ts';
 import { HOSTILE, hostileJob } from './hostile.ts';
@@ -42,7 +49,7 @@ function filesOf(text: string) {
   return {
     svg: svgOf(plan),
     dxf: dxfOf(plan, 'mm', words.unit('mm')),
-    tables: [pointsCsv(sheet, shape), fastenersCsv(sheet, shape), writeTable(sheet)],
+    tables: [pointsCsv(sheet, shape), fastenersCsv(sheet, shape), fittingsCsv(sheet), writeTable(sheet)],
     name: packetFileName(sheet, MADE),
   };
 }

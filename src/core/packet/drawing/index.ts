@@ -4,6 +4,7 @@ export { stateOf, stateOfPiece } from '../state.ts';
 export type { Drawing, DrawingWords, PieceFacts } from './drawing.ts';
 export { dxfOf } from './dxf.ts';
 export { factsOf } from './facts.ts';
+export { fittingsCsv } from './fittings.ts';
 export { fastenersCsv, pointsCsv } from './lists.ts';
 export type { Paper } from './paper.ts';
 export { makePlan } from './plan.ts';

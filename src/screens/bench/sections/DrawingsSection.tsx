@@ -25,6 +25,7 @@ export function DrawingsSection({ job, piece }: { job: OpenJob; piece: SheetPiec
     ['points', words.points],
     ['fasteners', words.fasteners],
     ['readings', words.readings],
+    ...(job.sheet.fittings.length > 0 ? ([['fittings', words.fittings]] as const) : []),
   ];
   return (
     <Section at="drawings">

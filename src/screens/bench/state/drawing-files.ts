@@ -6,7 +6,7 @@ import type { OpenJob } from '../../model/open-job.ts';
 import { engineView } from './engine-view.ts';
 
 /** What the bench can hand to other programs and people. */
-export type FileForm = 'svg' | 'dxf-in' | 'dxf-mm' | 'points' | 'fasteners' | 'readings';
+export type FileForm = 'svg' | 'dxf-in' | 'dxf-mm' | 'points' | 'fasteners' | 'readings' | 'fittings';
 
 export interface MadeFile {
   text: string;
@@ -16,7 +16,7 @@ export interface MadeFile {
 
 /** Makes a file of a piece as it stands; null where there is nothing to draw. The drawing code comes when it is first used. */
 export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm): Promise<MadeFile | null> {
-  const { dxfOf, fastenersCsv, pointsCsv, svgOf } = await import('../../../core/packet/drawing/index.ts');
+  const { dxfOf, fastenersCsv, fittingsCsv, pointsCsv, svgOf } = await import('../../../core/packet/drawing/index.ts');
   const { sketchPiece } = await import('../../../core/cloth/index.ts');
   const { sayDrawing } = await import('../../../text/drawing.ts');
   const { planOf } = await import('./plan-of.ts');
@@ -27,6 +27,7 @@ export async function makeFile(job: OpenJob, piece: SheetPiece, form: FileForm):
   const file = (text: string, ending: string, type: string): MadeFile => ({ text, name: `${base}-${ending}`, type });
   if (form === 'points') return file(pointsCsv(sheet, { shapeOf, placesOf }), 'points.csv', 'text/csv');
   if (form === 'fasteners') return file(fastenersCsv(sheet, { shapeOf, placesOf }), 'fasteners.csv', 'text/csv');
+  if (form === 'fittings') return file(fittingsCsv(sheet), 'fittings.csv', 'text/csv');
   if (form === 'readings') return file(writeTable(sheet), 'readings.csv', 'text/csv');
   const plan = planOf(job, piece.id);
   if (!plan) return null;
