@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { expectAccessible } from './support/accessible.ts';
@@ -42,6 +43,7 @@ test('at the bench a cleared piece is noted on, a change that is no length is re
     await open(`#/bench/${packet.job}`);
     await page.getByRole('heading', { name: 'Decide' }).waitFor();
     expect(await page.getByRole('heading', { name: 'After fitting' }).count()).toBe(0);
+    expect(await page.getByTestId('file-fittings').count()).toBe(0);
     await page.getByTestId('clear').click();
     await page.getByTestId('clear-sure').click();
     await page.getByText(/^Clear to cut, said/).waitFor();
@@ -55,6 +57,10 @@ test('at the bench a cleared piece is noted on, a change that is no length is re
     await page.getByRole('button', { name: 'Keep this note' }).click();
     await page.getByText('-3/8: Pulled past the snap.').first().waitFor();
     await page.getByText(/^Clear to cut, said/).waitFor();
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByTestId('file-fittings').click()]);
+    expect(download.suggestedFilename()).toMatch(/fittings\.csv$/);
+    expect(readFileSync(await download.path(), 'utf8')).toContain(',point,P3,-9.525,-3/8,Pulled past the snap.,');
+    await shot(page, 'fitting-bench-files');
     await page.getByRole('heading', { name: 'After fitting' }).scrollIntoViewIfNeeded();
     await shot(page, 'fitting-bench');
   });

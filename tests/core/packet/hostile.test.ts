@@ -9,22 +9,28 @@ import { sketchPiece } from '../../../src/core/cloth/index.ts';
 import { fold } from '../../../src/core/job/index.ts';
 import { parseCsv } from '../../../src/core/packet/csv.ts';
 import {
+  type Drawing,
+  type DrawingWords,
   dxfOf,
   fastenersCsv,
   fittingsCsv,
   makePlan,
   pointsCsv,
+  scaledPlan,
   svgOf,
+  tilePages,
+  tilesFor,
 } from '../../../src/core/packet/drawing/index.ts';
 import { buildPacket, packetFileName, readPacket, writeTable } from '../../../src/core/packet/index.ts';
-import { drawing as words } from '../../../src/text/en/drawing.ts';
+import { drawing as english, tiles as tileWords } from '../../../src/text/en/drawing.ts';
+import { isolated, isolating } from '../../../src/text/isolated.ts';
 import { HOSTILE, hostileJob } from './hostile.ts';
 import { MADE, noFindings } from './sample.ts';
 
 // Counted in texts, not in seconds.
 vi.setConfig({ testTimeout: 60_000 });
 
-function filesOf(text: string) {
+function filesOf(text: string, words: DrawingWords = english) {
   const { entries, piece } = hostileJob(text);
   const sheet = fold(entries);
   const { findings, pieces } = judge(sheet);
@@ -49,9 +55,18 @@ function filesOf(text: string) {
   return {
     svg: svgOf(plan),
     dxf: dxfOf(plan, 'mm', words.unit('mm')),
+    tiles: tilesOf(plan),
+    scaled: scaledPlan(plan, { width: 190, height: 175 }, words, String).svg,
     tables: [pointsCsv(sheet, shape), fastenersCsv(sheet, shape), fittingsCsv(sheet), writeTable(sheet)],
     name: packetFileName(sheet, MADE),
   };
+}
+
+/** In real size, as if the piece were flat and its shape known. */
+function tilesOf(plan: Drawing): string[] {
+  const flat = { ...plan, flat: true, adjusted: true };
+  const offer = tilesFor(flat, 'a4');
+  return offer.ok ? tilePages(flat, offer.tiling, tileWords).map(({ svg }) => svg) : [];
 }
 
 /** What a spreadsheet makes of a cell it was not told is text. */
@@ -105,6 +120,53 @@ describe('a packet with hostile text in every field', () => {
     const part = fc.oneof(fc.constantFrom(...HOSTILE.map((text) => text.slice(0, 60))), fc.string({ unit: 'binary' }));
     const mixed = fc.array(part, { minLength: 1, maxLength: 4 }).map((parts) => parts.join('') || 'x');
     fc.assert(fc.property(mixed, harmless), { numRuns: 60 });
+  });
+});
+
+/** Marks that the screen puts round what was typed, and those like them. */
+const ISOLATES = /[\u2066-\u2069]/;
+const TURNED = [
+  'דנה',
+  'قارب',
+  'A דנה B',
+  'דנה (1)',
+  'x\u2067y',
+  '\u2068דנה',
+  'a\u2069\u2069b',
+  '\u202eevil',
+  '\u200fדנה',
+];
+
+describe('the marks by which the screen keeps a name from turning its sentence', () => {
+  it.each(TURNED)('are put round %j on the screen and stand in no drawing', (text) => {
+    expect(isolated('דנה')).toMatch(ISOLATES);
+    const told = filesOf(text, isolating(english));
+    // The same to the letter as with words that put nothing round a name: no mark, and no blank where one was.
+    expect(told).toEqual(filesOf(text));
+    for (const file of [told.svg, told.dxf, told.scaled, ...told.tiles]) expect(file).not.toMatch(ISOLATES);
+    expect(told.tiles.length).toBeGreaterThan(1);
+    expect(told.dxf).not.toMatch(/\\U\+206[6-9]/);
+    expect(told.name).not.toMatch(ISOLATES);
+  });
+
+  it('and none is added to a table, in which what was typed stays as it was', () => {
+    for (const text of TURNED) {
+      const { tables } = filesOf(text);
+      const cells = tables.flatMap((table) => parseCsv(table, ',').flatMap((record) => record.cells));
+      expect(cells).toContain(text);
+      const marks = (of: string): number => of.match(/[\u2066-\u2069]/g)?.length ?? 0;
+      for (const cell of cells) expect(marks(cell)).toBe(marks(text) * (cell.split(text).length - 1));
+    }
+  });
+
+  it('whatever the name', () => {
+    const sign = fc.constantFrom('א', 'ب', 'a', '1', ' ', '\u2066', '\u2067', '\u2068', '\u2069', '\u202b', '(', '-');
+    fc.assert(
+      fc.property(fc.string({ unit: sign, minLength: 1, maxLength: 8 }), (text) => {
+        expect(filesOf(text, isolating(english))).toEqual(filesOf(text));
+      }),
+      { numRuns: 40 },
+    );
   });
 });
 

@@ -83,8 +83,13 @@ export interface DrawingWords {
   readonly scale: (ratio: number, system: 'imperial' | 'metric') => string;
 }
 
-/** Control characters, halves of characters, and marks that would carry a label across the drawing by turning its direction. */
-const UNPRINTABLE = /[\p{Cc}\p{Surrogate}\u2028\u2029\ufffe\uffff\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu;
+/** Control characters and halves of characters. */
+const UNPRINTABLE = /[\p{Cc}\p{Surrogate}\u2028\u2029\ufffe\uffff]/gu;
+/**
+ * Marks of direction would carry a label across the drawing. They take no room and are left out without a trace: those that
+ * somebody typed, and those that the screen puts round what was typed.
+ */
+const TURNING = /[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu;
 
 /** One line that can be drawn as it stands. */
-export const printable = (text: string): string => text.replace(UNPRINTABLE, ' ');
+export const printable = (text: string): string => text.replace(TURNING, '').replace(UNPRINTABLE, ' ');

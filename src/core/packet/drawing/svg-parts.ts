@@ -49,7 +49,7 @@ const BOLD = 0.66;
 /** A line of text on paper; y goes down. */
 export function text(said: string, [x, y]: Flat, height: number, look: TextLook = {}): string {
   const { anchor = 'start', bold = false, grey = false, turn = 0, room } = look;
-  const wide = [...said].length * height * (bold ? BOLD : WIDTH);
+  const wide = [...printable(said)].length * height * (bold ? BOLD : WIDTH);
   const size = room !== undefined && wide > room ? (height * room) / wide : height;
   const more = [
     anchor === 'start' ? '' : ` text-anchor="${anchor}"`,

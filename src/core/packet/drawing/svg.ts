@@ -1,4 +1,4 @@
-import type { Drawing, Entity, Flat } from './drawing.ts';
+import { type Drawing, type Entity, type Flat, printable } from './drawing.ts';
 import { type Look, mm, shape, xml } from './svg-parts.ts';
 
 /** mm round the drawing. */
@@ -20,11 +20,12 @@ const LOOK: Look = {
 export function svgOf(drawing: Drawing): string {
   const letter = Math.max(...drawing.entities.map((entity) => (entity.type === 'text' ? entity.height : 0)), 8);
   const { left, right, top, bottom } = extent(drawing.entities);
-  const lines = drawing.block.map(
+  const block = drawing.block.map(printable);
+  const lines = block.map(
     (line, i) =>
       `<text x="${mm(left)}" y="${mm(-bottom + letter * 2 + i * letter * 1.4)}" font-size="${mm(letter)}">${xml(line)}</text>`,
   );
-  const blockWidth = Math.max(0, ...drawing.block.map((line) => [...line].length)) * letter * 0.62;
+  const blockWidth = Math.max(0, ...block.map((line) => [...line].length)) * letter * 0.62;
   const width = Math.max(right - left, blockWidth) + 2 * MARGIN;
   const height = top - bottom + (drawing.block.length + 2) * letter * 1.4 + 2 * MARGIN;
   const box = `${mm(left - MARGIN)} ${mm(-top - MARGIN)} ${mm(width)} ${mm(height)}`;
