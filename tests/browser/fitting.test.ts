@@ -59,7 +59,7 @@ test('at the bench a cleared piece is noted on, a change that is no length is re
     await page.getByText(/^Clear to cut, said/).waitFor();
     const [download] = await Promise.all([page.waitForEvent('download'), page.getByTestId('file-fittings').click()]);
     expect(download.suggestedFilename()).toMatch(/fittings\.csv$/);
-    expect(readFileSync(await download.path(), 'utf8')).toContain(',point,P3,-9.525,-3/8,Pulled past the snap.,');
+    expect(readFileSync(await download.path(), 'utf8')).toContain(",point,P3,-9.525,'-3/8,Pulled past the snap.,");
     await shot(page, 'fitting-bench-files');
     await page.getByRole('heading', { name: 'After fitting' }).scrollIntoViewIfNeeded();
     await shot(page, 'fitting-bench');
