@@ -263,6 +263,13 @@ test('a caution is read in full before the step, and then leaves the room to wha
     await line.locator('summary').tap();
     expect((await boxOf(line)).height).toBeGreaterThan(100);
     await shot(page, 'owner-caution-open');
+    await owner.reading('98 1/2');
+    await page.getByTestId('enter').waitFor();
+    await owner.tap('Undo');
+    await page.getByRole('status').getByText('Taken back: A–B, 98 1/2').waitFor();
+    await looked(page, 'taken-back');
+    await owner.tap('Skip');
+    await page.getByText('Taken back').waitFor({ state: 'detached' });
   });
 });
 

@@ -26,6 +26,24 @@ export const walk = {
         ? 'One measurement has not been read once more yet. You can send it all the same; the shop sees it.'
         : `${looks} measurements have not been read once more yet. You can send it all the same; the shop sees it.`,
   },
+  /** After undo: what it took back. */
+  takenBack: {
+    said: (what: string) => `Taken back: ${what}`,
+    last: 'what you did last',
+    reading: (name: string, value: string) => (value === '' ? name : `${name}, ${value}`),
+    asked: (name: string) => `asking for ${name}`,
+    noValue: (name: string) => `${name}, no value`,
+    strike: (name: string) => `${name}, struck out`,
+    answer: (title: string, choice: string) => (choice === '' ? title : `${title} ${choice}`),
+    photo: 'the photo',
+    mark: (label: string) => `${label} on the photo`,
+    line: 'the line on the photo',
+    noPhoto: (title: string) => `${title}, no photo`,
+    edge: (title: string) => `${title}, your last answer`,
+    fastener: (title: string) => `${title}, the last fastener`,
+    pointOff: (label: string) => `taking ${label} off`,
+    accepted: 'that it is right as it is',
+  },
   table: {
     heading: 'Tables',
     help: 'One hook, many points: a whole column in one go.',

@@ -30,6 +30,23 @@ export const walk: typeof english.walk = {
         ? 'Falta leer una medida una vez más. De todos modos puede enviarlo; el taller lo ve.'
         : `Falta leer ${looks} medidas una vez más. De todos modos puede enviarlo; el taller lo ve.`,
   },
+  takenBack: {
+    said: (what: string) => `Deshecho: ${what}`,
+    last: 'lo último que hizo',
+    reading: (name: string, value: string) => (value === '' ? name : `${name}, ${value}`),
+    asked: (name: string) => `pedir ${name}`,
+    noValue: (name: string) => `${name}, sin valor`,
+    strike: (name: string) => `${name}, tachado`,
+    answer: (title: string, choice: string) => (choice === '' ? title : `${title} ${choice}`),
+    photo: 'la foto',
+    mark: (label: string) => `${label} en la foto`,
+    line: 'la línea en la foto',
+    noPhoto: (title: string) => `${title}, sin foto`,
+    edge: (title: string) => `${title}, su última respuesta`,
+    fastener: (title: string) => `${title}, el último broche`,
+    pointOff: (label: string) => `quitar ${label}`,
+    accepted: 'que está bien así',
+  },
   table: {
     heading: 'Tablas',
     help: 'La cinta se engancha una vez y se leen muchos puntos: una columna entera de corrido.',

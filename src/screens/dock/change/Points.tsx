@@ -4,7 +4,7 @@ import { sayWalk } from '../../../text/walk.ts';
 import { runTitle } from '../../model/words.ts';
 import { PieceDrawing } from '../../parts/drawing/PieceDrawing.tsx';
 import { Banner } from '../../parts/marks.tsx';
-import { UndoButton } from '../step/UndoButton.tsx';
+import { TakenBack, UndoButton } from '../step/UndoButton.tsx';
 import type { ChangeProps } from './change-props.ts';
 import { OwnPoint } from './OwnPoint.tsx';
 import { PointRow } from './PointRow.tsx';
@@ -68,6 +68,7 @@ function SaidLine({ said }: { said: Said }) {
         )}
         <UndoButton />
       </div>
+      <TakenBack />
     </Banner>
   );
 }

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { TakenBack } from './UndoButton.tsx';
 
 /** Nothing pressed below keeps the focus: Enter and Space of a keyboard or a meter belong to the pad. */
 function keepsNoFocus(element: HTMLElement | null): void {
@@ -11,6 +12,7 @@ export function StepLayout({ children, foot }: { children: ComponentChildren; fo
     <>
       <div class="step-read">{children}</div>
       <div class="step-foot" ref={keepsNoFocus}>
+        <TakenBack />
         {foot}
       </div>
     </>

@@ -11,7 +11,7 @@ import { Answered, EntryFoot, EntryStrip } from '../step/EntryParts.tsx';
 import { ReadingNoValue } from '../step/ReadingNoValue.tsx';
 import { StepHead } from '../step/StepHead.tsx';
 import { Takes } from '../step/Takes.tsx';
-import { UndoButton } from '../step/UndoButton.tsx';
+import { TakenBack, UndoButton } from '../step/UndoButton.tsx';
 import { useEntry } from '../step/use-entry.ts';
 
 interface Props {
@@ -55,6 +55,7 @@ export function CellEntry({ job, step, speaking, onward, stayed, onTyping, back 
         <p class="table-now" aria-live="polite">
           <strong>{readingName(reading, sheet)}</strong>
         </p>
+        <TakenBack />
         <EntryFoot entry={entry} reading={reading} sheet={sheet} speaking={speaking}>
           <a class="button plain" href={routeHash(back)}>
             {sayWalk().table.onlyThis}
