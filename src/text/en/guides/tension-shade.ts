@@ -39,7 +39,7 @@ export const tensionShade: PieceWords = {
   questions: {
     over: {
       title: 'What does the shade cover?',
-      help: 'The drawing assumes the poles stand forward of the hardtop. Over the cockpit they stand aft.',
+      help: 'Over the foredeck the poles stand forward of the hardtop, over the cockpit aft of it.',
       choices: { foredeck: 'Foredeck', cockpit: 'Cockpit' },
     },
     poles: {

@@ -43,7 +43,7 @@ export const tensionShade: PieceWords = {
   questions: {
     over: {
       title: '¿Qué cubre el toldo?',
-      help: 'El dibujo supone que las varas están a proa del techo rígido. Sobre la bañera (cockpit) están a popa.',
+      help: 'Sobre la cubierta de proa, las varas están a proa del techo rígido; sobre la bañera (cockpit), a popa.',
       choices: { foredeck: 'Cubierta de proa', cockpit: 'Bañera (cockpit)' },
     },
     poles: {
