@@ -273,6 +273,45 @@ test('a caution is read in full before the step, and then leaves the room to wha
   });
 });
 
+test('a long title is there whole, with room above it, and going on after a photo needs no scrolling', async () => {
+  for (const screen of ['phone', 'small'] as const)
+    await withPhone(app.url, { screen }, async (phone) => {
+      const { page } = phone;
+      const owner = new Installer(phone);
+      const shade = {
+        ...request,
+        language: 'es' as const,
+        pieces: [{ kind: 'tension-shade' as const, name: 'Tension shade', answers: {} }],
+      };
+      await phone.open(linkAddress(app.url, writeLink({ t: 'request', request: shade }) ?? ''));
+      await page.getByRole('textbox', { name: /^Su nombre/ }).fill('Ona');
+      await page.getByTestId('begin-request').tap();
+      await page.getByRole('link', { name: 'Empezar', exact: true }).tap();
+      for (let at = 1; at < 5; at += 1) await owner.tap('Siguiente');
+      await owner.tap('Empezar a medir');
+      await page.waitForURL(/\/over$/);
+      const piece = new URL(page.url()).hash.split('/').slice(0, 4).join('/');
+      await phone.open(`${piece}/holders`);
+      const title = page.getByRole('heading', { name: '¿Cómo están fijados los portacañas?' });
+      await title.waitFor();
+      const room = await title.evaluate((h1) => ({
+        cut: h1.scrollHeight - h1.clientHeight,
+        top: h1.getBoundingClientRect().top,
+        under: (h1.nextElementSibling?.getBoundingClientRect().top ?? 0) - h1.getBoundingClientRect().bottom,
+      }));
+      expect(room.cut).toBeLessThanOrEqual(1);
+      expect(room.top).toBeGreaterThanOrEqual(5);
+      expect(room.under).toBeGreaterThanOrEqual(0);
+      await looked(page, `title-${screen}`);
+      await phone.open(`${piece}/photo-mounts`);
+      await page.getByTestId('enter').tap();
+      await owner.photograph(3);
+      const next = await page.getByTestId('next').boundingBox();
+      expect((next?.y ?? 0) + (next?.height ?? 1000)).toBeLessThanOrEqual(screen === 'phone' ? 844 : 640);
+      await looked(page, `photo-taken-${screen}`);
+    });
+});
+
 test('an owner puts up marks, frames a photo, and is given a receipt', async () => {
   await withPhone(app.url, {}, async (phone) => {
     const { page } = phone;

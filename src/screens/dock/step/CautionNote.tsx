@@ -49,6 +49,7 @@ export function CautionNote({ cautions }: { cautions: readonly Caution[] }) {
 export function CautionFirst({ cautions, moves }: { cautions: readonly Caution[]; moves: ComponentChildren }) {
   return (
     <StepLayout
+      onlyRead
       foot={
         <>
           <div class="row spread beside">{moves}</div>

@@ -29,12 +29,19 @@ export function ShotStep({ job, piece, step, onward, head, moves }: StepProps<'s
   return (
     <StepLayout
       foot={
-        <div class="row spread">
-          {moves}
-          <button type="button" class="button plain" onClick={() => setWithout(true)}>
-            {t.step.noPhoto}
-          </button>
-        </div>
+        <>
+          <div class="row spread">
+            {moves}
+            <button type="button" class="button plain" onClick={() => setWithout(true)}>
+              {t.step.noPhoto}
+            </button>
+          </div>
+          {(photos.length > 0 || shot.answer) && (
+            <button type="button" class="button main wide" onClick={onward} data-testid="next">
+              {t.step.goOn}
+            </button>
+          )}
+        </>
       }
     >
       {head}
@@ -60,11 +67,6 @@ export function ShotStep({ job, piece, step, onward, head, moves }: StepProps<'s
       />
       {shot.answer && photos.length === 0 && (
         <p class="banner">{t.step.answered(t.step.noPhoto, shot.answer.reason)}</p>
-      )}
-      {(photos.length > 0 || shot.answer) && (
-        <button type="button" class="button main wide" onClick={onward} data-testid="next">
-          {t.step.goOn}
-        </button>
       )}
     </StepLayout>
   );

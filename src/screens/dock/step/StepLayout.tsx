@@ -6,11 +6,20 @@ function keepsNoFocus(element: HTMLElement | null): void {
   element?.addEventListener('mousedown', (event) => event.preventDefault());
 }
 
+interface Props {
+  children: ComponentChildren;
+  foot: ComponentChildren;
+  /** Nothing above can be pressed: a keyboard must come there all the same, to scroll. */
+  onlyRead?: boolean;
+}
+
 /** What is read above, scrolling where it must; what is pressed below, always in the same place. */
-export function StepLayout({ children, foot }: { children: ComponentChildren; foot: ComponentChildren }) {
+export function StepLayout({ children, foot, onlyRead = false }: Props) {
   return (
     <>
-      <div class="step-read">{children}</div>
+      <div class="step-read" {...(onlyRead ? { tabIndex: 0 } : {})}>
+        {children}
+      </div>
       <div class="step-foot" ref={keepsNoFocus}>
         <TakenBack />
         {foot}
