@@ -1,24 +1,32 @@
 import { useEffect } from 'preact/hooks';
 import { say } from '../text/index.ts';
-import { JobsScreen } from './dock/JobsScreen.tsx';
 import { gone } from './model/gone.ts';
 import { updates } from './model/outside.ts';
 import { type Route, route } from './model/route.ts';
 import { actor, store } from './model/services.ts';
-import { Later } from './parts/Later.tsx';
+import { Later, quiet } from './parts/Later.tsx';
 import { Banner } from './parts/marks.tsx';
 
 const loadGone = () => import('./parts/GoneNotice.tsx').then((m) => m.GoneNotice);
+const loadJobs = () => import('./dock/JobsScreen.tsx').then((m) => m.JobsScreen);
+const loadLink = () => import('./dock/open-link/OpenLink.tsx').then((m) => m.OpenLink);
 const dock = () => import('./dock/Dock.tsx');
 const loadDock = () => dock().then((m) => m.Dock);
 const loadOwner = () => import('./owner/OwnerRoom.tsx').then((m) => m.OwnerRoom);
 
+/** Begins to bring the two screens that people start with; a failure shows when the screen is wanted. */
+export function bringFirst({ at }: Route): void {
+  if (at === 'jobs') void loadJobs().catch(() => undefined);
+  if (at === 'link') void loadLink().catch(() => undefined);
+}
+
 /** The whole app: one screen at a time, by the address. */
 export function App() {
   const at = route.value;
-  // Not with the first screen, but there before anybody has chosen a job.
+  // After the first screen, but there before anybody has chosen a job.
   useEffect(() => {
-    void dock()
+    void quiet()
+      .then(dock)
       .then((m) => m.bringSteps())
       .catch(() => undefined);
   }, []);
@@ -35,19 +43,13 @@ export function App() {
 function Screen({ at }: { at: Route }) {
   switch (at.at) {
     case 'jobs':
-      return <JobsScreen />;
+      return <Later key="jobs" load={loadJobs} props={{}} words="first" />;
     case 'new':
       return <Later key="new" load={() => import('./dock/NewJobScreen.tsx').then((m) => m.NewJobScreen)} props={{}} />;
     case 'keep':
       return <Later key="keep" load={() => import('./dock/KeepScreen.tsx').then((m) => m.KeepScreen)} props={{}} />;
     case 'link':
-      return (
-        <Later
-          key={`link ${at.code}`}
-          load={() => import('./dock/open-link/OpenLink.tsx').then((m) => m.OpenLink)}
-          props={{ code: at.code }}
-        />
-      );
+      return <Later key={`link ${at.code}`} load={loadLink} props={{ code: at.code }} words="links" />;
     case 'shop':
     case 'paper':
     case 'sheet':

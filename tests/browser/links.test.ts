@@ -1,10 +1,12 @@
 import { copyFileSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { codeInText, readLink, requestEntries } from '../../src/core/packet/link/index.ts';
 import { drawQr } from '../../src/screens/bench/link/qr.ts';
 import { expectAccessible } from './support/accessible.ts';
-import { type App, startApp } from './support/app.ts';
+import { type App, DIST, startApp } from './support/app.ts';
 import { Installer } from './support/dock.ts';
 import { follow, linkOf } from './support/links.ts';
 import { type Phone, withPhone } from './support/phone.ts';
@@ -28,8 +30,8 @@ afterAll(async () => {
 const passed = { request: '', packet: '', again: '', answer: '' };
 
 /** The piece that a request's link declares, on whatever device it is opened. */
-function pieceOf(address: string): unknown {
-  const read = readLink(codeInText(address) ?? '');
+async function pieceOf(address: string): Promise<unknown> {
+  const read = await readLink(codeInText(address) ?? '');
   const entries = read.ok && read.link.t === 'request' ? requestEntries(read.link.request) : [];
   return entries.find(({ kind }) => kind === 'piece.add')?.payload.id;
 }
@@ -188,9 +190,9 @@ test('the owner opens it twice and has one job, with the right piece and role, w
     await page.getByText('Asked for, nothing measured yet').waitFor();
     await page.getByRole('link', { name: /R. Sample/ }).tap();
     await page.getByText('A canvas shop').waitFor();
-    await phone.open(`#/job/${job}/${pieceOf(passed.request)}/A-C`);
+    await phone.open(`#/job/${job}/${await pieceOf(passed.request)}/A-C`);
     await readFirst(phone);
-    await phone.open(`#/job/${job}/${pieceOf(passed.request)}/A-C`);
+    await phone.open(`#/job/${job}/${await pieceOf(passed.request)}/A-C`);
     await page.getByTestId('enter').tap();
     await new Installer(phone).type('91 13/16');
     await new Installer(phone).next();
@@ -198,6 +200,46 @@ test('the owner opens it twice and has one job, with the right piece and role, w
     const { path, logbook } = await send(phone, 'packet');
     passed.packet = path;
     expect(logbook.filter(({ who }) => who.role === 'owner')).toHaveLength(1);
+  });
+});
+
+test('in a poor signal who asks can be read after 60 kB, and the offline store begins after that', async () => {
+  await withPhone(app.url, {}, async ({ page, context }) => {
+    // 400 kbit/s and a long way: one bar at the end of a dock.
+    const session = await context.newCDPSession(page);
+    await session.send('Network.emulateNetworkConditions', {
+      offline: false,
+      latency: 300,
+      downloadThroughput: 50_000,
+      uploadThroughput: 20_000,
+    });
+    await page.addInitScript(() => {
+      new MutationObserver((_, watch) => {
+        if (!document.querySelector('h1')?.textContent?.includes('asks you to measure')) return;
+        watch.disconnect();
+        performance.mark('who asks');
+      }).observe(document, { subtree: true, childList: true, characterData: true });
+    });
+    const workerAt = new Promise<number>((resolve) => context.on('serviceworker', () => resolve(Date.now())));
+    await page.goto(passed.request, { waitUntil: 'commit' });
+    await page.getByRole('heading', { name: 'A canvas shop asks you to measure' }).waitFor();
+    const { scripts, at } = await page.evaluate(() => {
+      const mark = performance.getEntriesByName('who asks')[0]?.startTime ?? 0;
+      const before = performance.getEntriesByType('resource').filter(({ startTime }) => startTime <= mark);
+      const paths = before.map(({ name }) => new URL(name).pathname).filter((path) => path.endsWith('.js'));
+      return { scripts: [...new Set(paths)], at: performance.timeOrigin + mark };
+    });
+    const sizes = scripts.map((path) => gzipSync(readFileSync(join(DIST, path))).length);
+    const total = sizes.reduce((sum, size) => sum + size, 0);
+    console.log(`read after ${Math.round(total / 100) / 10} kB of gzipped JavaScript in ${scripts.length} files`);
+    expect(total).toBeGreaterThan(30_000);
+    expect(total).toBeLessThanOrEqual(60_000);
+    expect(await workerAt).toBeGreaterThan(at);
+    await page.getByRole('textbox', { name: /^Your name/ }).fill('Alex');
+    await page.getByTestId('begin-request').tap();
+    await page.waitForURL(/#\/job\//);
+    await page.getByRole('heading', { name: /R. Sample/ }).waitFor();
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
   });
 });
 

@@ -1,6 +1,6 @@
 import type { Connection } from './connection.ts';
 import type { HeldBatches } from './held.ts';
-import { readLogbook, readRecord, rebuildRecord, summariseCalmly, textField } from './logbook.ts';
+import { bringFolding, readLogbook, readRecord, rebuildRecord, summariseCalmly, textField } from './logbook.ts';
 import { JobRecord, type JobSummary } from './schema.ts';
 import { NO_FACTS, shown } from './summary.ts';
 import { type ReadTransaction, read, type WriteTransaction, write } from './transact.ts';
@@ -97,6 +97,7 @@ async function readAnew(
   jobs: readonly string[],
   onMade: (records: readonly JobRecord[]) => void,
 ): Promise<void> {
+  if (jobs.length > 0) await bringFolding();
   let canWrite = true;
   for (let at = 0; at < jobs.length; ) {
     const slice = jobs.slice(at);

@@ -1,7 +1,7 @@
-import { Entry, heads, isErased, merge, parseAhead, picturesOf, sameContent } from '../../core/job/index.ts';
+import { Entry, heads, isErased, merge, picturesOf, sameContent } from '../../core/job/index.ts';
 import { StoreFailure } from './failure.ts';
 import { JobRecord, type LastCopy, OwnFacts, type StoredPhoto } from './schema.ts';
-import { extend, NO_FACTS, summarise } from './summary.ts';
+import { extend, NO_FACTS } from './summary.ts';
 import { OneBreath, type ReadTransaction, Stretches, type WriteTransaction } from './transact.ts';
 
 /** Something on disk that does not parse: kept where it is, and to be put into backups as it is. */
@@ -54,13 +54,22 @@ export async function rebuildRecord(transaction: WriteTransaction, job: string):
   return record;
 }
 
-/** The summary of a whole logbook, without standing still for all of it. */
+/** What folds a logbook: not in the first load, and to be here before a transaction begins, which would not wait for it. */
+let folding: typeof import('./summarise.ts') | null = null;
+
+export async function bringFolding(): Promise<void> {
+  folding ??= await import('./summarise.ts');
+}
+
+/** The summary of a whole logbook, without standing still for all of it. Only after `bringFolding`. */
 export async function summariseCalmly(
   transaction: Transaction,
   job: string,
   entries: readonly Entry[],
   facts: OwnFacts,
 ): Promise<JobRecord> {
+  if (!folding) throw new Error('nothing to fold with has been brought');
+  const { parseAhead, summarise } = folding;
   const stretches = new Stretches(transaction);
   for (const entry of entries) {
     parseAhead(entry);

@@ -9,6 +9,7 @@ import { listSummaries, type SoFar } from './jobs.ts';
 import { everythingKept, type Kept, putBack, putBackDamaged, type Restored } from './kept.ts';
 import {
   appendTo,
+  bringFolding,
   type Imported,
   isHere,
   type JobRead,
@@ -245,6 +246,7 @@ class DiskStore implements Store {
 
   async #write<T>(body: (transaction: WriteTransaction) => Promise<T>, bytes = 0): Promise<T> {
     try {
+      await bringFolding();
       const result = await this.#connection.run((database) => write(database, body), bytes);
       this.#trouble.value = null;
       await this.#settle();

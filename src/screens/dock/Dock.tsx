@@ -1,3 +1,4 @@
+import { bringFolding } from '../../device/store/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import type { Route } from '../model/route.ts';
 import { bring, Later } from '../parts/Later.tsx';
@@ -10,7 +11,8 @@ const loadChange = () => import('./change/ChangeScreen.tsx').then((m) => m.Chang
 const loadStep = () => import('./step/StepScreen.tsx').then((m) => m.StepScreen);
 
 /** Brings what follows the list of jobs before anybody has chosen one. */
-export const bringSteps = (): Promise<unknown> => Promise.all([bring(loadJob), bring(loadWalk), bring(loadStep)]);
+export const bringSteps = (): Promise<unknown> =>
+  Promise.all([bring(loadJob), bring(loadWalk), bring(loadStep), bringFolding()]);
 
 type OfJob = Extract<Route, { job: string }>;
 

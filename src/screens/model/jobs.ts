@@ -1,5 +1,5 @@
 import { batch, computed, signal } from '@preact/signals';
-import { type JobSummary, type LastCopy, summaryOf } from '../../device/store/index.ts';
+import type { JobSummary, LastCopy } from '../../device/store/index.ts';
 import { openJob } from './opened.ts';
 import { store } from './services.ts';
 
@@ -12,7 +12,7 @@ export const jobs = computed<JobSummary[] | null>(() => {
   const open = openJob.value;
   const list = read.value;
   if (!list || !open) return list;
-  return list.map((job) => (job.id === open.id ? { ...job, ...summaryOf(open.sheet, open.entries) } : job));
+  return list.map((job) => (job.id === open.id ? { ...job, ...open.summary() } : job));
 });
 
 let readings = 0;

@@ -13,7 +13,7 @@ import {
 } from '../../core/job/index.ts';
 import { now, uuid } from '../../device/clock.ts';
 import { judgeJob } from '../../device/judge/index.ts';
-import type { StoredPhoto } from '../../device/store/index.ts';
+import { type StoredPhoto, summaryOf } from '../../device/store/index.ts';
 import { loadPieceWords } from '../../text/guides.ts';
 import { letGo, noteBack, noteGone } from './gone.ts';
 import { jobTitle } from './job-words.ts';
@@ -42,16 +42,17 @@ export const judged = (): Promise<unknown> => pending;
 /** Shows a state of the job: at once with its judgement where that is quick, otherwise the judgement follows. */
 async function show(id: string, entries: readonly Entry[], damaged: number): Promise<void> {
   const sheet = fold(entries);
+  const summary = () => summaryOf(sheet, entries);
   await loadPieceWords(sheet.pieces.map((piece) => piece.kind));
   const before = openJob.value?.id === id ? openJob.value : null;
   const judging = judgeJob(id, entries);
   pending = judging.catch(() => undefined);
   const soon = before ? await Promise.race([judging, later(PATIENCE)]) : await judging;
   if (soon) {
-    openJob.value = { ...soon, id, entries, sheet, damaged, judged: true };
+    openJob.value = { ...soon, id, entries, sheet, summary, damaged, judged: true };
     return;
   }
-  if (before) openJob.value = { ...before, id, entries, sheet, damaged, judged: false };
+  if (before) openJob.value = { ...before, id, entries, sheet, summary, damaged, judged: false };
   pending = judging.then((judgement) => {
     const now = openJob.value;
     if (now?.entries === entries) openJob.value = { ...now, ...judgement, judged: true };

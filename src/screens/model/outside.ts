@@ -10,12 +10,15 @@ import { go } from './route.ts';
 export const install = signal<Install | null>(null);
 export const updates = signal<Updates | null>(null);
 
-/** Listens to what comes from outside the page: new versions, files handed over by the system, leaving, installing. */
-export function startOutside(store: Store): void {
+/** Listens to what comes from outside the page: new versions, files handed over by the system, leaving, installing. shown: the first screen. */
+export function startOutside(store: Store, shown: Promise<void>): void {
   install.value = watchInstall();
-  void watchUpdates().then((watched) => {
-    updates.value = watched;
-  });
+  // The worker fetches the whole app for the offline store: in a poor signal what the first screen waits for comes before it.
+  void shown
+    .then(() => watchUpdates())
+    .then((watched) => {
+      updates.value = watched;
+    });
   guardLeaving(store.atRisk);
   void askToPersist();
   onLaunchFiles((files) => void takeInAll(files));

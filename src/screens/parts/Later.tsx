@@ -3,30 +3,53 @@ import { useEffect, useState } from 'preact/hooks';
 import { say } from '../../text/index.ts';
 import { roomsReady } from '../../text/rooms.ts';
 
+type Words = 'first' | 'links';
+type Load<P> = () => Promise<ComponentType<P>>;
+
 interface Props<P> {
-  load: () => Promise<ComponentType<P>>;
+  load: Load<P>;
   props: P;
   /** What stands in its place until it has come; a word that it is coming, unless told otherwise. */
   waiting?: JSX.Element | null;
+  /** It says only what the first screens say, or what is said of links: no other words are waited for. */
+  words?: Words;
 }
 
 /** What has come already, so that it is there at once the next time. */
 const come = new WeakMap<object, unknown>();
+const coming = new Set<Promise<unknown>>();
 
 /** Brings a part before it is asked for, or when it is. */
-export async function bring<P>(load: Props<P>['load']): Promise<ComponentType<P>> {
-  const [part] = await Promise.all([load(), roomsReady()]);
+export async function bring<P>(load: Load<P>, words?: Words): Promise<ComponentType<P>> {
+  const [part] = await wanted(Promise.all([load(), words === 'first' ? null : roomsReady(words)]));
   come.set(load, part);
   return part;
 }
 
+/** Something that the screen cannot be read without. */
+export async function wanted<T>(work: Promise<T>): Promise<T> {
+  coming.add(work);
+  return await work.finally(() => coming.delete(work));
+}
+
+/** What has come is drawn, and may want something more; ms. */
+const DRAWN = 150;
+
+/** Resolves when the screen can be read: what can wait begins then. */
+export async function quiet(): Promise<void> {
+  do {
+    await Promise.allSettled([...coming]);
+    await new Promise((resolve) => setTimeout(resolve, DRAWN));
+  } while (coming.size > 0);
+}
+
 /** A part of the app that is not in the first load; it is in the offline store all the same. Give each use a key of its own:
  * without one the part that was loaded first stays on the screen.  */
-export function Later<P extends object>({ load, props, waiting }: Props<P>) {
+export function Later<P extends object>({ load, props, waiting, words }: Props<P>) {
   const [Part, setPart] = useState(() => (come.get(load) ?? null) as ComponentType<P> | null);
   useEffect(() => {
     if (Part) return;
-    void bring(load).then((part) => setPart(() => part));
+    void bring(load, words).then((part) => setPart(() => part));
   }, []);
   if (Part) return <Part {...props} />;
   return waiting === undefined ? <p class="page quiet">{say().general.loading}</p> : waiting;

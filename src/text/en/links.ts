@@ -11,7 +11,8 @@ export const links = {
       newer:
         'This link was made by a newer version. Close the app, open it again with a network, then open the link again.',
       unreadable: 'Parts of this link cannot be understood. Ask the shop for a packet file instead.',
-    } satisfies Record<LinkRefusal, string>,
+      'not-come': 'A part of the app that reads links did not come. Open the link again where the signal is better.',
+    } satisfies Record<LinkRefusal | 'not-come', string>,
     untouched: 'Nothing on this device was changed.',
     toJobs: 'To the jobs on this device',
   },
@@ -37,6 +38,7 @@ export const links = {
     keptRoles: { owner: 'the owner', installer: 'the installer', bench: 'the bench' },
     language: 'The app speaks English now, as this link asks.',
     begin: 'Begin',
+    notCome: 'A part of the app did not come. Nothing is lost: press Begin again where the signal is better.',
     goOn: 'Go on with this job',
     here: 'This job is on this device already. Nothing of it is lost or doubled.',
     private: 'The link itself holds all of this. Nothing goes to the shop until you send it.',

@@ -12,6 +12,8 @@ export const links: typeof english.links = {
       newer:
         'Este enlace se hizo con una versión más nueva. Cierre la aplicación, ábrala otra vez con señal y después abra el enlace.',
       unreadable: 'Hay partes de este enlace que no se entienden. Pida al taller un archivo de paquete.',
+      'not-come':
+        'No llegó una parte de la aplicación que lee enlaces. Abra el enlace otra vez donde haya mejor señal.',
     },
     untouched: 'En este dispositivo no se cambió nada.',
     toJobs: 'A los trabajos de este dispositivo',
@@ -38,6 +40,7 @@ export const links: typeof english.links = {
     keptRoles: { owner: 'el dueño', installer: 'el instalador', bench: 'el taller' },
     language: 'La aplicación habla ahora español, como lo pide este enlace.',
     begin: 'Empezar',
+    notCome: 'No llegó una parte de la aplicación. No se pierde nada: pulse Empezar otra vez donde haya mejor señal.',
     goOn: 'Seguir con este trabajo',
     here: 'Este trabajo ya está en este dispositivo. No se pierde ni se duplica nada.',
     private: 'Todo esto va en el enlace mismo. Nada llega al taller hasta que usted lo envíe.',

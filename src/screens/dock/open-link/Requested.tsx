@@ -7,11 +7,12 @@ import { say } from '../../../text/index.ts';
 import { type Language, language } from '../../../text/language.ts';
 import { sayLinks } from '../../../text/links.ts';
 import { pieceName } from '../../model/job-words.ts';
-import { isHere, speakAsAsked, takeRequest } from '../../model/open-link.ts';
+import { isHere, speakAsAsked } from '../../model/link-opened.ts';
 import { go } from '../../model/route.ts';
 import { chooseLanguage, choosePerson, store } from '../../model/services.ts';
 import { ContactLine } from '../../parts/ContactLine.tsx';
 import { OWN_NAMES } from '../../parts/LanguageField.tsx';
+import { wanted } from '../../parts/Later.tsx';
 import { Banner } from '../../parts/marks.tsx';
 import { TopBar } from '../../parts/TopBar.tsx';
 
@@ -24,17 +25,32 @@ interface Known {
   before: Language | null;
 }
 
+interface Props {
+  request: JobRequest;
+  /** It was read, and yet no job can begin with it. */
+  onFault: (why: 'newer' | 'unreadable') => void;
+}
+
+const bringBeginning = () => import('../../model/open-link.ts');
+
 /** A shop wants a boat measured: who asks, what they want, and one button to begin. */
-export function Requested({ request }: { request: JobRequest }) {
+export function Requested({ request, onFault }: Props) {
   const [known, setKnown] = useState<Known | null>(null);
   useEffect(() => {
-    const kinds = request.pieces.map(({ kind }) => kind);
     const spoken = speakAsAsked(request.language).catch(() => null);
-    const words = spoken.then(() => loadPieceWords(kinds));
-    void Promise.all([isHere(request.job).catch(() => false), knownPerson(), spoken, words]).then(
+    void wanted(Promise.all([isHere(request.job).catch(() => false), knownPerson(), spoken])).then(
       ([here, person, before]) => setKnown({ here, person, before }),
     );
   }, []);
+  useEffect(() => {
+    if (!known) return;
+    // Who asks can be read while the rest comes: what the pieces are, and all that begins a job.
+    void loadPieceWords(request.pieces.map(({ kind }) => kind));
+    void bringBeginning()
+      .then(({ requestFault }) => requestFault(request))
+      .then((fault) => fault && onFault(fault))
+      .catch(() => undefined);
+  }, [known]);
   if (!known) return <p class="page quiet">{sayLinks().reading}</p>;
   return (
     <div class="page">
@@ -42,7 +58,7 @@ export function Requested({ request }: { request: JobRequest }) {
       {known.before && <AsAsked before={known.before} request={request} />}
       <WhoAsks request={request} />
       <WhatIsWanted request={request} />
-      <Begin request={request} known={known} />
+      <Begin request={request} known={known} onFault={onFault} />
     </div>
   );
 }
@@ -121,19 +137,24 @@ function WhatIsWanted({ request }: { request: JobRequest }) {
   );
 }
 
-function Begin({ request, known }: { request: JobRequest; known: Known }) {
+function Begin({ request, known, onFault }: Props & { known: Known }) {
   const words = sayLinks().request;
   const { here, person } = known;
   const [name, setName] = useState(person?.name ?? '');
-  const [failure, setFailure] = useState<StoreFailure | null>(null);
+  const [failure, setFailure] = useState('');
   const role = person?.role ?? request.measurer;
   const nameless = (person?.name ?? '') === '';
   const begin = async (): Promise<void> => {
+    setFailure('');
+    const beginning = await bringBeginning().catch(() => null);
+    if (!beginning) return setFailure(words.notCome);
+    const fault = beginning.requestFault(request);
+    if (fault) return onFault(fault);
     try {
       if (nameless) await choosePerson({ name: name.trim(), role });
-      go(await takeRequest(request), 'replace');
+      go(await beginning.takeRequest(request), 'replace');
     } catch (error) {
-      setFailure(error instanceof StoreFailure ? error : new StoreFailure('unknown', error));
+      setFailure(say().store.failures[error instanceof StoreFailure ? error.code : 'unknown']);
     }
   };
   return (
@@ -155,9 +176,9 @@ function Begin({ request, known }: { request: JobRequest; known: Known }) {
       <p class="quiet">
         {person && role !== request.measurer ? words.keepsRole(words.keptRoles[role]) : words.roles[role]}
       </p>
-      {failure && (
+      {failure !== '' && (
         <Banner tone="stop">
-          <p>{say().store.failures[failure.code]}</p>
+          <p>{failure}</p>
         </Banner>
       )}
       <button type="submit" class="button main wide" data-testid="begin-request">
