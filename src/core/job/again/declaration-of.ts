@@ -103,7 +103,8 @@ function askedOnce(readings: readonly ReadingDeclaration[], origin: (id: string)
   const asked = new Set(readings.filter((reading) => !hasMoved(reading)).map(placeOf));
   return readings.flatMap((reading) => {
     if (!hasMoved(reading)) return [reading];
-    if (asked.has(placeOf(reading))) return [];
+    // From a mark to where it was moved: on a sister boat it stands in one place.
+    if (asked.has(placeOf(reading)) || new Set(reading.points.map(origin)).size < reading.points.length) return [];
     asked.add(placeOf(reading));
     const { points, via, baseline } = reading;
     const more = { ...(via ? { via: via.map(origin) } : {}), ...(baseline ? { baseline: baseline.map(origin) } : {}) };
