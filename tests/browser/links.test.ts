@@ -243,6 +243,19 @@ test('in a poor signal who asks can be read after 60 kB, and the offline store b
   });
 });
 
+test('a part of the app that does not come is said, and loading again brings it', async () => {
+  await withPhone(app.url, { allow: [/OpenLink|ERR_FAILED/] }, async ({ page }) => {
+    await page.route(/OpenLink-.*\.js$/, (route) => route.abort());
+    await page.goto(passed.request);
+    await page.getByText('A part of the app did not come.').waitFor();
+    await shot(page, 'link-part-missing');
+    await expectAccessible(page);
+    await page.unroute(/OpenLink-.*\.js$/);
+    await page.getByRole('button', { name: 'Load again' }).tap();
+    await page.getByRole('heading', { name: 'A canvas shop asks you to measure' }).waitFor();
+  });
+});
+
 test('a link that is damaged, cut off, from a later version or foreign is refused, and nothing changes', async () => {
   await withPhone(app.url, { profile: atOwner }, async (phone) => {
     const { page } = phone;

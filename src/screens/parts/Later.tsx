@@ -47,10 +47,27 @@ export async function quiet(): Promise<void> {
  * without one the part that was loaded first stays on the screen.  */
 export function Later<P extends object>({ load, props, waiting, words }: Props<P>) {
   const [Part, setPart] = useState(() => (come.get(load) ?? null) as ComponentType<P> | null);
+  const [missing, setMissing] = useState(false);
   useEffect(() => {
     if (Part) return;
-    void bring(load, words).then((part) => setPart(() => part));
+    void bring(load, words).then(
+      (part) => setPart(() => part),
+      () => setMissing(true),
+    );
   }, []);
   if (Part) return <Part {...props} />;
+  if (missing) return <NotCome whole={waiting === undefined} />;
   return waiting === undefined ? <p class="page quiet">{say().general.loading}</p> : waiting;
+}
+
+/** Loaded anew, not asked for again: some browsers remember that a part could not be had for as long as the page stands. */
+function NotCome({ whole }: { whole: boolean }) {
+  return (
+    <div class={whole ? 'page' : 'stack'} role="alert">
+      <p>{say().general.notCome}</p>
+      <button type="button" class="button main" onClick={() => location.reload()}>
+        {say().general.loadAgain}
+      </button>
+    </div>
+  );
 }

@@ -13,6 +13,9 @@ export const general = {
   undo: 'Undo',
   undone: 'Taken back. It stays in the history.',
   loading: 'Reading what is stored…',
+  notCome:
+    'A part of the app did not come. Nothing that was written is lost. Load the page again where the signal is better.',
+  loadAgain: 'Load again',
   demoMark: 'Demo: invented boat and people',
   pieceKinds: pieceNames.en,
   roles: { installer: 'Installer', owner: 'Owner', bench: 'Shop' },

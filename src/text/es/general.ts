@@ -15,6 +15,9 @@ export const general: typeof english.general = {
   undo: 'Deshacer',
   undone: 'Deshecho. Queda en el historial.',
   loading: 'Leyendo lo guardado…',
+  notCome:
+    'No llegó una parte de la aplicación. No se pierde nada de lo escrito. Cargue la página otra vez donde haya mejor señal.',
+  loadAgain: 'Cargar otra vez',
   demoMark: 'Demostración: barco y personas inventados',
   pieceKinds: pieceNames.es,
   roles: { installer: 'Instalador', owner: 'Dueño', bench: 'Taller' },
