@@ -28,15 +28,19 @@ const LID = [
 
 const region = ({ page }: Phone, name: string) => page.getByRole('region', { name, exact: true });
 
-/** The lid at the bench, the contradiction taken on with a reason. */
-async function takenOn(phone: Phone): Promise<void> {
-  const { page, open } = phone;
+async function openTable({ page, open }: Phone, table: string): Promise<void> {
   await open('#/bench');
   await page
     .locator('input[type=file]')
     .first()
-    .setInputFiles({ name: 'lid.csv', mimeType: 'text/csv', buffer: Buffer.from(LID) });
+    .setInputFiles({ name: 'lid.csv', mimeType: 'text/csv', buffer: Buffer.from(table) });
   await page.getByRole('link', { name: 'Open it' }).click();
+}
+
+/** The lid at the bench, the contradiction taken on with a reason. */
+async function takenOn(phone: Phone): Promise<void> {
+  const { page } = phone;
+  await openTable(phone, LID);
   await region(phone, 'How sure').getByText('Something does not fit').waitFor();
   const accept = page.getByRole('button', { name: 'Accept it as it is' });
   while ((await accept.count()) > 0) {
@@ -99,3 +103,33 @@ describe.each([
     });
   });
 });
+
+/** A lid of 15 by 20 in of which A to B and A to C were written on each other's line. */
+const MIXED_UP = [
+  'kind,from,to,reading,piece',
+  'straight,A,B,25,lid',
+  'straight,B,C,20,lid',
+  'straight,C,D,15,lid',
+  'straight,A,D,20,lid',
+  'straight,A,C,15,lid',
+  'straight,B,D,25,lid',
+  'flat,*,,,lid',
+  '',
+].join('\n');
+
+test.each([{ screen: 'desk', colorScheme: 'dark' } as const, { screen: 'phone', colorScheme: 'light' } as const])(
+  'two points taken for each other are told as a thought, on a $screen, and nothing is bent to it',
+  async ({ screen, colorScheme }) => {
+    await withPhone(app.url, { screen, colorScheme }, async (phone) => {
+      const { page } = phone;
+      await openTable(phone, MIXED_UP);
+      const said = page.getByTestId('as-if-exchanged');
+      await said.getByText('as if B and C were exchanged').waitFor();
+      expect(await said.innerText()).toContain('another slip may');
+      await said.scrollIntoViewIfNeeded();
+      await shot(page, `exchanged-${screen}`);
+      const readings = await region(phone, 'Readings').innerText();
+      expect(readings).toMatch(/A–B\s+25\s+25"/);
+    });
+  },
+);

@@ -3,6 +3,7 @@ export { askAgain, askable, isAsked } from './ask-again.ts';
 export { rules } from './catalogue.ts';
 export { changesBetween, type Judged, type PieceChanges, twinsBySlot } from './changes.ts';
 export { sigmaOfReading } from './context.ts';
+export { exchangeOf } from './exchange.ts';
 export { Finding, RuleKey, type Subject } from './finding.ts';
 export { type Gate, gates } from './gates.ts';
 export { defaultLimits, limitsOf } from './limits.ts';

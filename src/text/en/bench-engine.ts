@@ -99,6 +99,9 @@ export const benchEngine = {
       unlocated: 'Something does not fit, and no single mistake we know explains it.',
     },
     promise: 'No reading was changed, and the dock is not told what would fit.',
+    exchanged: ([one = '', other = '']: readonly string[], lines: readonly string[]) =>
+      `All of it would fit as if ${one} and ${other} were exchanged: ${lines.join(', or ')}. No other exchange of two points would do that; another slip may.`,
+    exchangedOn: (one: string, other: string) => `${one} written for ${other} and the other way round`,
     fits: (name: string, about: boolean, value: string, kind: string) =>
       `${name}: ${about ? 'about ' : ''}${value} would fit, ${kind}`,
     belongs: (points: string) => `what was read fits ${points}`,

@@ -106,6 +106,9 @@ export const benchEngine: typeof english.benchEngine = {
       unlocated: 'Algo no concuerda, y ningún error conocido lo explica por sí solo.',
     },
     promise: 'No se cambió ninguna lectura, y en el muelle no se dice qué concordaría.',
+    exchanged: ([one = '', other = '']: readonly string[], lines: readonly string[]) =>
+      `Todo concordaría como si ${one} y ${other} estuvieran intercambiados: ${lines.join(', o ')}. Ningún otro intercambio de dos puntos lo explicaría; otro error, quizá sí.`,
+    exchangedOn: (one: string, other: string) => `${one} anotada como ${other} y al revés`,
     fits: (name: string, about: boolean, value: string, kind: string) =>
       `${name}: concordaría ${about ? 'más o menos ' : ''}${value}, ${kind}`,
     belongs: (points: string) => `lo leído concuerda con ${points}`,

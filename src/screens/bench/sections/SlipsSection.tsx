@@ -1,6 +1,8 @@
 import type { Explanation } from '../../../core/adjust/index.ts';
+import { exchangeOf } from '../../../core/check/index.ts';
 import { sayBench } from '../../../text/bench.ts';
 import type { OpenJob } from '../../model/open-job.ts';
+import { pointLabel } from '../../model/words.ts';
 import { StateMark } from '../../parts/marks.tsx';
 import { explanationText, namesOf } from '../engine-words.ts';
 import { readingTitle } from '../names.ts';
@@ -27,6 +29,7 @@ export function SlipsSection({ job, piece, lit }: { job: OpenJob; piece: string;
       <p>
         {words.verdicts[slips.verdict]} {words.promise}
       </p>
+      <AsIfExchanged job={job} piece={piece} />
       <ol class="list">
         {said.map((explanation) => (
           <Explained
@@ -45,6 +48,19 @@ export function SlipsSection({ job, piece, lit }: { job: OpenJob; piece: string;
       <TapesThatDecide job={job} piece={piece} tapes={slips.tellsApart} explanations={texts} />
     </Section>
   );
+}
+
+/** The one exchange of two points that would explain it all; nothing is bent to it. */
+function AsIfExchanged({ job, piece }: { job: OpenJob; piece: string }) {
+  const judgement = job.pieces.get(piece);
+  const exchange = judgement ? exchangeOf(judgement) : null;
+  if (!exchange) return null;
+  const words = sayBench().engine.slips;
+  const labels = exchange.points.map((id) => pointLabel(job.sheet, id));
+  const lines = exchange.pairs.map(([a, b]) =>
+    words.exchangedOn(readingTitle(job.sheet, a), readingTitle(job.sheet, b)),
+  );
+  return <p data-testid="as-if-exchanged">{words.exchanged(labels.sort(), lines)}</p>;
 }
 
 interface ExplainedProps {
