@@ -128,8 +128,9 @@ test.each([{ screen: 'desk', colorScheme: 'dark' } as const, { screen: 'phone', 
       expect(await said.innerText()).toContain('another slip may');
       await said.scrollIntoViewIfNeeded();
       await shot(page, `exchanged-${screen}`);
-      const readings = await region(phone, 'Readings').innerText();
-      expect(readings).toMatch(/A–B\s+25\s+25"/);
+      // What was read stays: 25 in from A to B.
+      const row = region(phone, 'Readings').getByRole('row', { name: /^A–B/ });
+      expect(await row.innerText()).toContain('25"');
     });
   },
 );
