@@ -21,7 +21,7 @@ export function findingsOn(job: OpenJob | null, on: Finding['subjects'][number][
 }
 
 /** Findings of things not done yet: the walk itself shows them, the strip does not. */
-const isMissing = (finding: Finding): boolean =>
+export const isMissing = (finding: Finding): boolean =>
   finding.rule.startsWith('missing-') || finding.rule === 'asked-again' || finding.rule === 'unmeasured-reading';
 
 /** What is said of an edge: of the run itself and of every fastener's place on it. */

@@ -3,7 +3,9 @@ import type { PieceJudgement } from '../../../core/check/index.ts';
 import { type PieceSketch, sketchPiece } from '../../../core/cloth/index.ts';
 import type { Sheet, SheetReading } from '../../../core/job/index.ts';
 import { say } from '../../../text/index.ts';
+import { shownAsExpected } from '../../model/contradicted.ts';
 import { pieceName } from '../../model/job-words.ts';
+import { openJob } from '../../model/opened.ts';
 import { hidden } from '../../model/second-looks.ts';
 import { adjustedPlaces, surenessOf } from '../../model/sureness.ts';
 import { lengthText, pointLabel, readingName, wordsOfPiece } from '../../model/words.ts';
@@ -38,7 +40,12 @@ const FEW = 8;
 export function PieceDrawing(props: Props) {
   const { sheet, piece, width, height, asked } = props;
   const { judgement } = props;
-  const drawn = useMemo(() => sketchPiece(sheet, piece, adjustedPlaces(judgement)), [sheet, piece, judgement]);
+  // A picture of another sheet, on paper say, is not of the job on the screen.
+  const asExpected = shownAsExpected.value.has(piece) && openJob.value?.sheet === sheet;
+  const drawn = useMemo(
+    () => (asExpected ? sketchPiece(unread(sheet), piece) : sketchPiece(sheet, piece, adjustedPlaces(judgement))),
+    [sheet, piece, judgement, asExpected],
+  );
   const face = faceOfPiece(sheet, piece);
   // What is over or under a piece that lies does not show from above.
   const view: View = asked?.kind === 'height' && face === 'plan' ? 'slant' : face;
@@ -75,6 +82,11 @@ export function PieceDrawing(props: Props) {
     </svg>
   );
 }
+
+const unread = (sheet: Sheet): Sheet => ({
+  ...sheet,
+  readings: sheet.readings.map((reading) => ({ ...reading, value: null })),
+});
 
 function describe({ sheet, asked, piece }: Props): string {
   const kind = sheet.pieces.find((p) => p.id === piece);
