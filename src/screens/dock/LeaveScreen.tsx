@@ -11,6 +11,7 @@ import { pointLabel } from '../model/words.ts';
 import { FindingLine } from '../parts/FindingLine.tsx';
 import { GateLine } from '../parts/GateLine.tsx';
 import { ReasonPicker } from '../parts/ReasonPicker.tsx';
+import { SwapHint } from '../parts/SwapHint.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { RoundTheBoat } from './RoundTheBoat.tsx';
 
@@ -28,6 +29,7 @@ export function LeaveScreen({ job }: { job: OpenJob }) {
       <TopBar back={{ at: 'job', job: job.id }} title={words.heading} />
       <GateLine job={job} />
       <NoGuide job={job} />
+      <SwapHint job={job} />
       <Group heading={words.must} findings={must} job={job} />
       <LooksDue job={job} />
       <NextTapes job={job} />

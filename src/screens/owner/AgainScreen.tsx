@@ -3,6 +3,7 @@ import { sayOwner } from '../../text/owner.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { routeHash } from '../model/route.ts';
 import { looksDue } from '../model/second-looks.ts';
+import { SwapHint } from '../parts/SwapHint.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { beginLooks, nextLook } from './led.ts';
 
@@ -22,6 +23,7 @@ export function AgainScreen({ job }: { job: OpenJob }) {
       <div class="owner-read stack">
         {next === null && <p>{words.nothing}</p>}
         {next !== null && (thirds ? words.thirdHow : words.secondHow).map((text) => <p key={text}>{text}</p>)}
+        {thirds && <SwapHint job={job} />}
         {next !== null && <p class="quiet">{words.left(all.filter(({ look }) => look === next.look).length)}</p>}
       </div>
       <div class="owner-foot stack">

@@ -13,6 +13,7 @@ import { againText, measurementsText, othersText } from '../model/tally-words.ts
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { Later } from '../parts/Later.tsx';
 import { StateMark } from '../parts/marks.tsx';
+import { SwapHint } from '../parts/SwapHint.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
 import { progressOf, whereToGoOn } from './progress.ts';
 
@@ -55,6 +56,7 @@ export function OwnerHome({ job }: { job: OpenJob }) {
         <p class="quiet">{next || looks > 0 ? words.stopping : words.allDone}</p>
       </section>
       {asked > 0 && <p class="state doubt">{words.asked(asked)}</p>}
+      <SwapHint job={job} />
       {next && (
         <a
           class="button main wide"

@@ -12,6 +12,8 @@ export const walk = {
     nothingToDo: (names: readonly string[]) => `${listed(names)}: nothing to do here.`,
     pleaseAt: (names: readonly string[]) => `${listed(names)}: please look at the tape again and type what it says.`,
     firstAt: (names: readonly string[]) => `${listed(names)}: please measure it and type what the tape says.`,
+    swapped: (point: string) =>
+      `Several of these are at ${point}. First see whether its mark and another one have been swapped.`,
     onceMore: (names: readonly string[]) => `${names[0] ?? ''}: one more look, please.`,
     toShop: (names: readonly string[]) => `${names[0] ?? ''}: the looks differ. The shop will ask you about it.`,
     left: (looks: number) => (looks === 1 ? 'the last one' : `${looks} to go`),

@@ -15,6 +15,8 @@ export const walk: typeof english.walk = {
     pleaseAt: (names: readonly string[]) =>
       `${listed(names)}: por favor, mire otra vez la cinta y escriba lo que dice.`,
     firstAt: (names: readonly string[]) => `${listed(names)}: por favor, mídala y escriba lo que dice la cinta.`,
+    swapped: (point: string) =>
+      `Varias de estas son en ${point}. Mire primero si su marca y otra están cambiadas de lugar.`,
     onceMore: (names: readonly string[]) => `${names[0] ?? ''}: léala una vez más, por favor.`,
     toShop: (names: readonly string[]) =>
       `${names[0] ?? ''}: las lecturas no coinciden. El taller le preguntará por ella.`,
