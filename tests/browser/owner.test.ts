@@ -87,6 +87,9 @@ test('an owner is told, practises with a slip, is shown how, and takes the first
       await page.locator('.choices button').first().tap();
       await owner.movedFrom(key);
     }
+    await page.getByRole('heading', { name: 'First, a mark on each point' }).waitFor();
+    await looked(page, 'marks-offer');
+    await page.getByTestId('marks-skip').tap();
     await owner.understandCautions();
     await page.getByText('Put the hook of the tape on A').waitFor();
     expect(await page.getByTestId('next').count()).toBe(0);
@@ -168,6 +171,7 @@ test('an owner whom a shop asked reads who asks, leaves a slip in the practice a
     await page.waitForURL(/#\/job\/.+\/.+\/.+/);
     for (const step of ['W1-P1', 'edge-whole', 'edge', 'photo-bow']) {
       await phone.open(`${piece}/${step}`);
+      if (step === 'W1-P1') await page.getByTestId('marks-skip').tap();
       await page.getByRole('button', { name: 'Understood' }).or(page.getByTestId('enter')).waitFor();
       await owner.understandCautions();
       await page.getByTestId('enter').waitFor();
@@ -243,6 +247,7 @@ test('a caution is read in full before the step, and then leaves the room to wha
     await page.waitForURL(/\/over$/);
     const piece = new URL(page.url()).hash.split('/').slice(0, 4).join('/');
     await phone.open(`${piece}/A-B`);
+    await page.getByTestId('marks-skip').tap();
     await page.getByText('how people fall').waitFor();
     expect(await page.getByTestId('enter').count()).toBe(0);
     expect(await page.locator('.drawing').count()).toBe(0);
@@ -304,6 +309,7 @@ test('a long title is there whole, with room above it, and going on after a phot
       expect(room.under).toBeGreaterThanOrEqual(0);
       await looked(page, `title-${screen}`);
       await phone.open(`${piece}/photo-mounts`);
+      await page.getByTestId('marks-skip').tap();
       await page.getByTestId('enter').tap();
       await owner.photograph(3);
       const next = await page.getByTestId('next').boundingBox();
@@ -321,13 +327,15 @@ test('an owner puts up marks, frames a photo, and is given a receipt', async () 
     await owner.tap('Start measuring');
     await page.waitForURL(/#\/job\/.+\/.+\/.+/);
     const job = piece.split('/')[2] ?? '';
-    await phone.open(`#/owner/${job}/marks`);
+    await phone.open(`${piece}/photo-mounts`);
+    await page.getByTestId('marks-begin').tap();
+    await page.waitForURL(/\/marks$/);
     await page.getByRole('heading', { name: 'Your numbered marks' }).waitFor();
     await page.getByRole('checkbox', { name: 'A' }).check();
     await page.getByRole('button', { name: 'Where C goes' }).tap();
     await page.getByText('1 of 4 stuck on').waitFor();
     await looked(page, 'marks');
-    await phone.open(`${piece}/photo-mounts`);
+    await page.getByTestId('marks-done').tap();
     await page.getByRole('heading', { name: 'What should be in the picture' }).waitFor();
     await owner.understandCautions();
     await looked(page, 'frame');
@@ -352,6 +360,10 @@ test('an owner’s pages fit a narrow screen and text twice as large', async () 
     await readBefore(owner, 'Start measuring');
     const piece = new URL(page.url()).hash.split('/').slice(0, 4).join('/');
     const job = piece.split('/')[2] ?? '';
+    await phone.open(`${piece}/W1-P1`);
+    await page.getByTestId('marks-skip').waitFor();
+    expect(await fits(page)).toBe(true);
+    await page.getByTestId('marks-skip').tap();
     for (const scale of [100, 200]) {
       for (const place of [
         `#/job/${job}`,

@@ -66,6 +66,7 @@ class Owner extends Installer {
   /** One step of the round: the look before it, then its answer. */
   async step(key: string, value: string | undefined): Promise<void> {
     const words = pieceWords('tension-shade');
+    if (key === 'A-B') await this.page.getByTestId('marks-skip').tap();
     await this.understandCautions();
     if (words?.questions[key]) {
       await this.tap(words.questions[key]?.choices[truth.answers[key] ?? ''] ?? key);

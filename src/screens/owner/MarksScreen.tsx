@@ -8,6 +8,7 @@ import type { OpenJob } from '../model/open-job.ts';
 import { PieceDrawing } from '../parts/drawing/PieceDrawing.tsx';
 import { PlainText } from '../parts/lesson/PlainWords.tsx';
 import { TopBar } from '../parts/TopBar.tsx';
+import { OnFromMarks } from './MarksOffer.tsx';
 
 /** Which bit of tape goes where, and a photo of them with every number tapped. */
 export function MarksScreen({ job }: { job: OpenJob }) {
@@ -19,6 +20,7 @@ export function MarksScreen({ job }: { job: OpenJob }) {
       {job.sheet.pieces.map((piece) => (
         <MarksOf key={piece.id} job={job} piece={piece} />
       ))}
+      <OnFromMarks job={job} />
     </div>
   );
 }

@@ -177,6 +177,11 @@ export const owner = {
   },
   marks: {
     heading: 'Your numbered marks',
+    offer: 'First, a mark on each point',
+    why: 'A bit of masking tape with its name on each point: then every measurement begins and ends at the very same place, and your photos show which is which.',
+    begin: 'Put up the marks',
+    skip: (step: string) => `Without marks, on to ${step}`,
+    goOn: 'On with measuring',
     how: 'Stick a bit of masking tape on each point below. Write its name on it and draw a small cross. The cross is the point: hook there each time.',
     keep: 'Leave them on until the shop says it has everything.',
     list: 'Tick each one when it sticks',

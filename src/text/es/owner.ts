@@ -185,6 +185,11 @@ export const owner: typeof english.owner = {
   },
   marks: {
     heading: 'Sus marcas numeradas',
+    offer: 'Primero, una marca en cada punto',
+    why: 'Un pedazo de cinta adhesiva con su nombre en cada punto: así cada medida empieza y termina en el mismo lugar exacto, y en sus fotos se ve cuál es cuál.',
+    begin: 'Poner las marcas',
+    skip: (step: string) => `Sin marcas, seguir con ${step}`,
+    goOn: 'Seguir midiendo',
     how: 'Pegue un pedazo de cinta adhesiva en cada uno de estos puntos. Escriba en él su nombre y dibuje una cruz pequeña. La cruz es el punto: enganche ahí cada vez.',
     keep: 'Déjelas puestas hasta que el taller diga que lo tiene todo.',
     list: 'Señale cada una cuando esté pegada',
