@@ -7,7 +7,7 @@ import { openJob } from './opened.ts';
 import { actor } from './services.ts';
 
 /** What the check doubts of what was read: not what is missing, nor what only wants its second look. */
-export const doubtsOfRead = (findings: readonly Finding[]): Finding[] =>
+const doubtsOfRead = (findings: readonly Finding[]): Finding[] =>
   findings.filter(
     (finding) =>
       finding.accepted === null && finding.severity !== 'note' && !wantsSecondLook(finding) && !isMissing(finding),
