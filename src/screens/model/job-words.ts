@@ -28,6 +28,14 @@ export function bytesText(bytes: number): string {
   return `${new Intl.NumberFormat(locale(), { maximumFractionDigits: 1 }).format(bytes / 1000 ** step)} ${units[step]}`;
 }
 
-/** A piece by the name somebody gave it, otherwise by its kind. */
-export const pieceName = ({ kind, name }: { kind: PieceKind; name: string }): string =>
-  name.trim() === '' || isKindsName(kind, name) ? say().general.pieceKinds[kind] : isolated(name);
+interface Named {
+  kind: PieceKind;
+  name: string;
+}
+
+/** A piece by the name somebody gave it, as it was typed, otherwise by its kind: to be written down. */
+export const typedPieceName = ({ kind, name }: Named): string =>
+  name.trim() === '' || isKindsName(kind, name) ? say().general.pieceKinds[kind] : name;
+
+/** The same to be said in a sentence. */
+export const pieceName = (piece: Named): string => isolated(typedPieceName(piece));

@@ -5,7 +5,7 @@ import type { SheetPiece } from '../../core/job/index.ts';
 import { uuid } from '../../device/clock.ts';
 import { say } from '../../text/index.ts';
 import { sayShop } from '../../text/shop.ts';
-import { pieceName } from '../model/job-words.ts';
+import { typedPieceName } from '../model/job-words.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { changeTemplates, readShop } from '../model/shop.ts';
 import { adjustedPlaces } from '../model/sureness.ts';
@@ -17,7 +17,7 @@ type State = { at: 'offered' } | { at: 'naming'; fault: string } | { at: 'kept';
 export function KeepTemplate({ job, piece }: { job: OpenJob; piece: SheetPiece }) {
   const words = sayShop().templates;
   const [state, setState] = useState<State>({ at: 'offered' });
-  const [name, setName] = useState(pieceName(piece));
+  const [name, setName] = useState(typedPieceName(piece));
   const keep = async (): Promise<void> => {
     const wanted = name.trim();
     const { templates } = await readShop();
