@@ -216,6 +216,10 @@ test('an owner is told one number everywhere, and why it changed', async () => {
     await page.locator('header.top a').first().tap();
     await page.getByText('0 of 12 measurements', { exact: true }).waitFor();
     await looked(page, 'count-walk');
+    // Laying the piece out is the guide's work; whoever must can still reach it.
+    expect(await page.getByRole('link', { name: 'Change the points' }).isVisible()).toBe(false);
+    await page.getByText('Change the piece').tap();
+    await page.getByRole('link', { name: 'Change the points' }).waitFor();
     await page.locator('header.top a').first().tap();
     await page.getByRole('heading', { name: '0 of 12 measurements' }).waitFor();
     await owner.tap('More about this job');

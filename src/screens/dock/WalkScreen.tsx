@@ -31,13 +31,15 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
   const steps = stepsOf(job.sheet, piece);
   const declared = job.sheet.pieces.find((candidate) => candidate.id === piece);
   const name = declared ? pieceName(declared) : '';
+  const owner = actor.value.role === 'owner';
+  // Whoever is led does not lay the piece out; what no guide knows has to be.
+  const led = owner && steps.length > 0;
   return (
     <div class="page">
       <TopBar back={{ at: 'job', job: job.id }} title={name} />
       <PieceDrawing judgement={job.pieces.get(piece)} sheet={job.sheet} piece={piece} width={360} height={280} />
-      {actor.value.role === 'owner' && <HowFar job={job} piece={piece} />}
-      {actor.value.role !== 'owner' && <Tables job={job} piece={piece} />}
-      <Changes job={job} piece={piece} />
+      {owner ? <HowFar job={job} piece={piece} /> : <Tables job={job} piece={piece} />}
+      {!led && <Changes job={job} piece={piece} heading />}
       {steps.length === 0 && <p>{sayWalk().change.nothingAsked}</p>}
       <a class="button" href={routeHash({ at: 'things', job: job.id, piece, thing: null })}>
         {say().dock.walk.things(job.sheet.obstructions.filter((thing) => thing.piece === piece).length)}
@@ -59,6 +61,12 @@ export function WalkScreen({ job, piece }: { job: OpenJob; piece: string }) {
           </li>
         ))}
       </ol>
+      {led && (
+        <details>
+          <summary>{sayWalk().change.heading}</summary>
+          <Changes job={job} piece={piece} />
+        </details>
+      )}
       <SetAside sheet={job.sheet} piece={piece} />
     </div>
   );
@@ -105,11 +113,11 @@ function Tables({ job, piece }: { job: OpenJob; piece: string }) {
 
 const CHANGES = ['points', 'reading', 'edge', 'picture'] as const satisfies readonly Change[];
 
-function Changes({ job, piece }: { job: OpenJob; piece: string }) {
+function Changes({ job, piece, heading = false }: { job: OpenJob; piece: string; heading?: boolean }) {
   const words = sayWalk().change;
   return (
     <section class="stack">
-      <h2>{words.heading}</h2>
+      {heading && <h2>{words.heading}</h2>}
       <div class="row">
         {CHANGES.map((what) => (
           <a key={what} class="button" href={routeHash({ at: 'change', job: job.id, piece, what })}>
