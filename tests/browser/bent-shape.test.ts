@@ -99,6 +99,11 @@ describe.each([
       expect(paper).toContain('CLEARED OVER READINGS THAT CONTRADICT EACH OTHER');
       expect(paper).toContain('Its places, ± and differences are not to be used and are left out.');
       expect(await page.locator('.paper-page .sheet-point:not(.head)').count()).toBe(0);
+
+      const [, , job] = new URL(page.url()).hash.split('/');
+      await phone.open(`#/leave/${job}`);
+      await page.getByText('Clear to leave, with a contradiction that was taken on with a reason.').waitFor();
+      expect(await page.getByText('is fixed within').count()).toBe(0);
       await shot(page, `bent-sheet-${screen}`, { fullPage: true });
     });
   });

@@ -5,7 +5,7 @@ export { changesBetween, type Judged, type PieceChanges, twinsBySlot } from './c
 export { sigmaOfReading } from './context.ts';
 export { exchangeOf } from './exchange.ts';
 export { Finding, RuleKey, type Subject } from './finding.ts';
-export { type Gate, gates } from './gates.ts';
+export { contradictionsTakenOn, type Gate, gates } from './gates.ts';
 export { defaultLimits, limitsOf } from './limits.ts';
 export { adjustedPlaces, type PieceJudgement, solutionOf } from './piece-judgement.ts';
 export { paperLength, practiceFactor, practiceSlip } from './practice.ts';

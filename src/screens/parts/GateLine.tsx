@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/check/index.ts';
+import { contradictionsTakenOn, type Finding } from '../../core/check/index.ts';
 import { say } from '../../text/index.ts';
 import type { OpenJob } from '../model/open-job.ts';
 import { lookDue } from '../model/second-looks.ts';
@@ -11,6 +11,14 @@ export function GateLine({ job }: { job: OpenJob }) {
   const gate = job.gates.leave;
   const sure = worstSureness(job);
   if (!job.judged) return <Banner tone="note">{words.checking}</Banner>;
+  if (gate.clear && job.sheet.pieces.some(({ id }) => contradictionsTakenOn(job.findings, id).length > 0))
+    return (
+      <Banner tone="doubt">
+        <p>
+          <strong>{words.clearTakenOn}</strong>
+        </p>
+      </Banner>
+    );
   if (gate.clear)
     return (
       <Banner tone="good">

@@ -119,6 +119,8 @@ export const dock = {
     clear: 'Clear to leave. Everything asked for is there and nothing contradicts.',
     clearWithin: (within: string) =>
       `Clear to leave. Everything the cloth depends on is fixed within ${within} and checked.`,
+    clearTakenOn:
+      'Clear to leave, with a contradiction that was taken on with a reason. It goes along as it is, and the shop has to settle it before it cuts.',
     checking: 'Checking…',
     clearRules: 'Checked by rules only: nobody has computed yet how sure each point is.',
     notYet: (parts: string) => `Not yet: ${parts}.`,

@@ -122,6 +122,8 @@ export const dock: typeof english.dock = {
     clear: 'Puede irse. Está todo lo que se pidió y nada se contradice.',
     clearWithin: (within: string) =>
       `Puede irse. Todo lo que define la lona está fijado con precisión de ${within} y comprobado.`,
+    clearTakenOn:
+      'Puede irse, con una contradicción que se aceptó con un motivo. Va así al taller, que tiene que resolverla antes de cortar.',
     checking: 'Revisando…',
     clearRules: 'Revisado solo con reglas: todavía no se ha calculado qué tan seguro es cada punto.',
     notYet: (parts: string) => `Todavía no. Queda: ${parts}.`,
