@@ -5,6 +5,7 @@ import { type App, startApp } from './support/app.ts';
 import { Installer } from './support/dock.ts';
 import { withPhone } from './support/phone.ts';
 import { shot } from './support/shots.ts';
+import { written } from './support/written.ts';
 
 let app: App;
 beforeAll(async () => {
@@ -84,12 +85,14 @@ test('the language is chosen on the device, at once and for good; a piece nobody
     await phone.open('#/keep');
     await page.getByRole('button', { name: 'Español' }).tap();
     await page.getByRole('heading', { name: 'Este dispositivo', exact: true }).waitFor();
+    await written(page);
     await phone.open(`#/job/${job}`);
     await page.reload();
     await page.getByRole('heading', { name: 'Toldo de tensión' }).waitFor();
     await phone.open('#/keep');
     await page.getByRole('button', { name: 'English' }).tap();
     await page.getByRole('heading', { name: 'This device', exact: true }).waitFor();
+    await written(page);
     await phone.open(`#/job/${job}`);
     await page.getByRole('heading', { name: 'Tension shade' }).waitFor();
   });

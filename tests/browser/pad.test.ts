@@ -258,6 +258,7 @@ test('a left hand has Next and the fractions under its thumb, a right hand under
     await page.goBack();
     for (const name of ['Next', '5/8', '1/16', '15/16']) expect(await middleOf(name)).toBeLessThan(half);
     expect(await middleOf('7')).toBeGreaterThan(half);
+    await written(page);
     await page.reload();
     expect(await middleOf('Next')).toBeLessThan(half);
   });
@@ -303,26 +304,29 @@ test('a reading that is recorded is felt, and read back by a voice of the phone 
   await withPhone(app.url, {}, async (phone) => {
     const { page } = phone;
     const noted = await noteAnswers(phone, true);
+    const said = async () => (await noted()).said;
     const installer = await atReading(phone, 'W1-P1');
     await installer.type('9 3/4');
     await installer.next();
     await installer.movedFrom('W1-P1');
-    expect(await noted()).toMatchObject({ said: [], felt: [[35]] });
+    await expect.poll(noted).toMatchObject({ said: [], felt: [[35]] });
 
     await phone.open('#/keep');
     await page.getByRole('switch', { name: /^Read every value back/ }).tap();
-    expect((await noted()).said).toEqual(['en-GB 1 forty-seven and five eighths']);
+    await expect.poll(said).toEqual(['en-GB 1 forty-seven and five eighths']);
     await shot(page, 'keep-pad', { fullPage: true });
+    await written(page);
     await page.goBack();
     await page.reload();
     await installer.type('35 15/16');
     await installer.next();
     await installer.movedFrom('W1-P2');
     // Silently within the tap, so that a phone which asks for that lets it speak afterwards.
-    expect((await noted()).said).toEqual(['en-GB 0  ', 'en-GB 1 thirty-five and fifteen sixteenths']);
+    await expect.poll(said).toEqual(['en-GB 0  ', 'en-GB 1 thirty-five and fifteen sixteenths']);
 
     await phone.open('#/keep');
     await page.getByRole('switch', { name: /^Shake/ }).tap();
+    await written(page);
     await page.goBack();
     await page.reload();
     await installer.type('65 3/4');
