@@ -4,6 +4,7 @@ import { expectAccessible } from './support/accessible.ts';
 import { type App, startApp } from './support/app.ts';
 import { type Phone, withPhone } from './support/phone.ts';
 import { shot } from './support/shots.ts';
+import { openTable } from './support/table.ts';
 
 let app: App;
 beforeAll(async () => {
@@ -27,15 +28,6 @@ const LID = [
 ].join('\n');
 
 const region = ({ page }: Phone, name: string) => page.getByRole('region', { name, exact: true });
-
-async function openTable({ page, open }: Phone, table: string): Promise<void> {
-  await open('#/bench');
-  await page
-    .locator('input[type=file]')
-    .first()
-    .setInputFiles({ name: 'lid.csv', mimeType: 'text/csv', buffer: Buffer.from(table) });
-  await page.getByRole('link', { name: 'Open it' }).click();
-}
 
 /** The lid at the bench, the contradiction taken on with a reason. */
 async function takenOn(phone: Phone): Promise<void> {

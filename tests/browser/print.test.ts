@@ -9,6 +9,7 @@ import { type App, startApp } from './support/app.ts';
 import { canReadPdf, darkLines, pageAsDots, pageSizes, pageTexts } from './support/pdf.ts';
 import { type Phone, withPhone } from './support/phone.ts';
 import { shot } from './support/shots.ts';
+import { openTable } from './support/table.ts';
 
 let app: App;
 const folder = process.env.SHOTS || mkdtempSync(join(tmpdir(), 'tapetrue-print-'));
@@ -120,21 +121,11 @@ const LID = [
   '',
 ].join('\n');
 
-/** A readings table opened at the bench; its job, at the bench. */
-async function lid({ page, open }: Phone, table = LID): Promise<void> {
-  await open('#/bench');
-  await page
-    .locator('input[type=file]')
-    .first()
-    .setInputFiles({ name: 'lid.csv', mimeType: 'text/csv', buffer: Buffer.from(table) });
-  await page.getByRole('link', { name: 'Open it' }).click();
-}
-
 describe.runIf(canReadPdf)('a flat piece in real size', () => {
   test.each(PAPERS)('on $name is as large as it was measured', async ({ paper, name }) => {
     await withPhone(app.url, { screen: 'desk' }, async (phone) => {
       const { page } = phone;
-      await lid(phone);
+      await openTable(phone, LID);
       await page.getByRole('link', { name: 'Print in real size' }).click();
       await page.getByTestId('paper').selectOption({ label: name });
       await page.locator(`.paper.${paper} .paper-page`).first().waitFor();
@@ -170,7 +161,7 @@ describe.runIf(canReadPdf)('a flat piece in real size', () => {
   test('says how many sheets it takes before it makes more than a dozen', async () => {
     await withPhone(app.url, { screen: 'desk' }, async (phone) => {
       const { page } = phone;
-      await lid(phone, LID.replace(/,15,/g, ',30,').replace(/,20,/g, ',40,').replace(/,25,/g, ',50,'));
+      await openTable(phone, LID.replace(/,15,/g, ',30,').replace(/,20,/g, ',40,').replace(/,25,/g, ',50,'));
       const offered = page.getByRole('link', { name: 'Print in real size' });
       const before = await offered.innerText();
       await offered.scrollIntoViewIfNeeded();
