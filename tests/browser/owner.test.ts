@@ -82,7 +82,7 @@ test('an owner is told, practises with a slip, is shown how, and takes the first
 
     for (let steps = 0; owner.stepKey() !== 'A-B' && steps < 12; steps += 1) {
       const key = owner.stepKey() ?? '';
-      await owner.understandCautions();
+      await owner.understandCautions(page.locator('.choices button'));
       if (steps === 0) await looked(page, 'question');
       await page.locator('.choices button').first().tap();
       await owner.movedFrom(key);
@@ -90,7 +90,7 @@ test('an owner is told, practises with a slip, is shown how, and takes the first
     await page.getByRole('heading', { name: 'First, a mark on each point' }).waitFor();
     await looked(page, 'marks-offer');
     await page.getByTestId('marks-skip').tap();
-    await owner.understandCautions();
+    await owner.understandCautions(page.getByTestId('enter'));
     await page.getByText('Put the hook of the tape on A').waitFor();
     expect(await page.getByTestId('next').count()).toBe(0);
     await page.getByRole('img', { name: /dimension to tape is A–B/ }).waitFor();
@@ -199,7 +199,7 @@ test('an owner is told one number everywhere, and why it changed', async () => {
     await page.waitForURL(/\/over$/);
     const top = page.locator('header.top');
     await top.getByText('0 of 10 measurements', { exact: true }).waitFor();
-    await owner.understandCautions();
+    await owner.understandCautions(page.getByRole('button', { name: 'Foredeck', exact: true }));
     await owner.tap('Foredeck');
     await owner.movedFrom('over');
     await top.getByText('0 of 10 measurements', { exact: true }).waitFor();

@@ -67,13 +67,16 @@ class Owner extends Installer {
   async step(key: string, value: string | undefined): Promise<void> {
     const words = pieceWords('tension-shade');
     if (key === 'A-B') await this.page.getByTestId('marks-skip').tap();
-    await this.understandCautions();
-    if (words?.questions[key]) {
-      await this.tap(words.questions[key]?.choices[truth.answers[key] ?? ''] ?? key);
+    const choice = words?.questions[key]?.choices[truth.answers[key] ?? ''] ?? key;
+    const asks = words?.questions[key] !== undefined;
+    const enter = this.page.getByTestId('enter');
+    await this.understandCautions(asks ? this.page.getByRole('button', { name: choice, exact: true }) : enter);
+    if (asks) {
+      await this.tap(choice);
       await this.movedFrom(key);
       return;
     }
-    await this.page.getByTestId('enter').tap();
+    await enter.tap();
     if (value === undefined) {
       await this.photograph(key.length);
       await this.next();

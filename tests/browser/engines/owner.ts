@@ -106,7 +106,12 @@ export class Owner {
         hand.isThere('.pad, [data-testid=enter], .caution button, label.button'),
       );
     }
-    if (await hand.isThere('button', 'Understood')) await hand.press('Understood');
+    if (await hand.isThere('button', 'Understood')) {
+      await hand.press('Understood');
+      await hand.until('the step behind its caution', () =>
+        hand.isThere('.pad, .choices, [data-testid=enter], label.button'),
+      );
+    }
     if (await hand.isThere('[data-testid=enter]')) await hand.pressElement('[data-testid=enter]');
     await hand.until('where it is entered', () => hand.isThere('.pad, .choices, label.button'));
   }

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import type { PieceKind } from '../../../src/core/job/index.ts';
 import { loadPieceWords, pieceWords } from '../../../src/text/guides.ts';
 import { expectAccessible } from './accessible.ts';
@@ -81,8 +81,10 @@ export class Installer {
     await moved;
   }
 
-  async understandCautions(): Promise<void> {
+  /** then: what an owner's step shows once its cautions are read; they stand alone before it, and come a moment after the address. */
+  async understandCautions(then?: Locator): Promise<void> {
     const button = this.page.getByRole('button', { name: 'Understood' });
+    if (then) await button.or(then).first().waitFor();
     if (await button.isVisible()) await button.tap();
   }
 
