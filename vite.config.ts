@@ -74,6 +74,8 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,
+          // A real browser on a busy machine is late now and then. What needed a second try is printed as such, and is worth a look.
+          retry: 1,
         },
       },
     ],

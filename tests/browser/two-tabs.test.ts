@@ -16,6 +16,8 @@ afterAll(() => app.stop());
 async function deleteElsewhere({ context }: Phone): Promise<Page> {
   const other = await context.newPage();
   await other.goto(new URL('#/keep', app.url).href);
+  // What is stored is weighed first, and moves the list below it.
+  await other.getByText(/^1 job takes/).waitFor();
   await other.getByRole('button', { name: 'M. Sample – Perla' }).tap();
   await other.getByRole('button', { name: 'Delete it for good' }).tap();
   await other.getByRole('heading', { name: 'Delete a job from this device' }).waitFor({ state: 'detached' });
