@@ -1,5 +1,6 @@
 import type { Fitting, Sheet } from '../../job/index.ts';
 import { writeCsv } from '../csv.ts';
+import { digits, edgeOf, labelOf } from './cells.ts';
 
 /**
  * What was found at the fitting, note by note: where, by how much longer (mm; shorter: negative) and as it was typed, why, the
@@ -12,7 +13,7 @@ export function fittingsCsv(sheet: Sheet): string {
       sheet.pieces.find(({ id }) => id === piece)?.name ?? '',
       where?.on ?? 'piece',
       placeOf(note, sheet),
-      change === null ? '' : String(Math.round(change * 1000) / 1000 + 0),
+      change === null ? '' : digits(change),
       text,
       why,
       from ?? '',
@@ -27,13 +28,11 @@ export function fittingsCsv(sheet: Sheet): string {
 
 /** By the labels of its points, as edges are called in the list of fasteners; of a reading its kind before them. */
 function placeOf({ where }: Fitting, sheet: Sheet): string {
-  const label = (id: string): string => sheet.points.find((point) => point.id === id)?.label ?? '';
   if (where === null) return '';
-  if (where.on === 'point') return label(where.id);
-  if (where.on === 'run') {
-    const points = sheet.runs.find(({ id }) => id === where.id)?.points ?? [];
-    return [points[0], points.at(-1)].map((id) => label(id ?? '')).join('-');
-  }
+  if (where.on === 'point') return labelOf(sheet, where.id);
+  if (where.on === 'run') return edgeOf(sheet, sheet.runs.find(({ id }) => id === where.id)?.points ?? []);
   const reading = sheet.readings.find(({ id }) => id === where.id);
-  return reading ? [reading.kind, reading.points.map(label).join('-')].filter(Boolean).join(' ') : '';
+  return reading
+    ? [reading.kind, reading.points.map((id) => labelOf(sheet, id)).join('-')].filter(Boolean).join(' ')
+    : '';
 }

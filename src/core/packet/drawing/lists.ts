@@ -2,6 +2,7 @@ import type { ShownShape } from '../../check/index.ts';
 import { type Place, stationsOn } from '../../cloth/index.ts';
 import type { Sheet } from '../../job/index.ts';
 import { writeCsv } from '../csv.ts';
+import { digits, edgeOf } from './cells.ts';
 
 /** Of a shape that contradictions bend no place is written, so that no program takes one for a measure. */
 const BENT = 'not to be used: readings contradict each other';
@@ -11,8 +12,6 @@ export interface ListedShape {
   readonly shapeOf: (piece: string) => ShownShape | null;
   readonly placesOf: (piece: string) => ReadonlyMap<string, Place>;
 }
-
-const digits = (value: number): string => String(Math.round(value * 1000) / 1000 + 0);
 
 /**
  * Every point of a job's pieces as CSV: label, role, x forward, y port, z up in mm as the piece lies in the boat, how sure it is
@@ -49,7 +48,6 @@ export function pointsCsv(sheet: Sheet, { shapeOf, placesOf }: ListedShape): str
 /** Every fastener with its place along its edge and, where the shape is known, in the piece's frame, mm. */
 export function fastenersCsv(sheet: Sheet, { shapeOf, placesOf }: ListedShape): string {
   const readings = new Map(sheet.readings.map((reading) => [reading.id, reading]));
-  const label = (id: string | undefined): string => sheet.points.find((point) => point.id === id)?.label ?? '';
   const rows = sheet.runs.flatMap((run) => {
     const places = new Map(stationsOn(run, sheet, placesOf(run.piece)).map(({ reading, place }) => [reading, place]));
     const piece = sheet.pieces.find(({ id }) => id === run.piece)?.name ?? '';
@@ -59,7 +57,7 @@ export function fastenersCsv(sheet: Sheet, { shapeOf, placesOf }: ListedShape): 
       const value = readings.get(id)?.value ?? null;
       return [
         piece,
-        `${label(run.points[0])}-${label(run.points.at(-1))}`,
+        edgeOf(sheet, run.points),
         String(index + 1),
         fastener?.type ?? '',
         fastener?.presence ?? '',
